@@ -1,0 +1,54 @@
+// `npm run build`: the app, the library with its types, the schemas of the files.
+//   dist/index.html, dist/assets   the app
+//   dist/lib                       one module a door, readable types beside it
+//   dist/schema                    JSON Schemas for a teacher's own files
+import { spawnSync } from "node:child_process";
+import { writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { build } from "vite";
+import { writeSchemas } from "./schemas.mjs";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const doors = ["engine"];
+
+async function buildApp() {
+  await build({ root, logLevel: "warn" });
+}
+
+async function buildLibrary() {
+  await build({
+    root,
+    configFile: false,
+    logLevel: "warn",
+    build: {
+      outDir: "dist/lib",
+      emptyOutDir: true,
+      copyPublicDir: false,
+      target: "es2022",
+      lib: {
+        entry: Object.fromEntries(doors.map((door) => [door, `src/lib/${door}.ts`])),
+        formats: ["es"],
+      },
+      // Library mode leaves the white space of ES modules alone unless told here.
+      rolldownOptions: { output: { minify: true } },
+    },
+  });
+}
+
+function writeTypes() {
+  const compiler = "node_modules/typescript/bin/tsc";
+  const args = [compiler, "-p", ".ci/tsconfig.lib.json"];
+  const { status } = spawnSync(process.execPath, args, { cwd: root, stdio: "inherit" });
+  if (status !== 0) throw new Error("build: the types of the library do not compile");
+  for (const door of doors) {
+    writeFileSync(`${root}dist/lib/${door}.d.ts`, `export * from "./types/lib/${door}.js";\n`);
+  }
+  // Copied elsewhere, the folder must still say that its modules are ES modules.
+  writeFileSync(`${root}dist/lib/package.json`, '{ "type": "module" }\n');
+}
+
+await buildApp();
+await buildLibrary();
+writeTypes();
+await writeSchemas(root);
+console.log("Built dist: app, lib, schema.");

@@ -1,0 +1,32 @@
+/** Says things to a screen reader through one polite live region, never the same words twice in a row. */
+export class Announcer {
+  readonly #say: (words: string) => void;
+  readonly #delay: number;
+  #last = "";
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  /** `say` puts the words into the live region; `delay` (ms) is how long a movement must rest first. */
+  constructor(say: (words: string) => void, delay = 500) {
+    this.#say = say;
+    this.#delay = delay;
+  }
+
+  /** For movement: only the last words of a run are said. */
+  later(words: string): void {
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.now(words), this.#delay);
+  }
+
+  /** For events. */
+  now(words: string): void {
+    clearTimeout(this.#timer);
+    if (words === this.#last) return;
+    this.#last = words;
+    this.#say(words);
+  }
+
+  /** Forgets what was to be said. */
+  stop(): void {
+    clearTimeout(this.#timer);
+  }
+}

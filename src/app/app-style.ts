@@ -1,0 +1,162 @@
+import { css } from "lit";
+
+/** The page around the widgets: one column on a phone, two where there is room. */
+export const appStyle = css`
+  :host {
+    display: block;
+    min-height: 100vh;
+    background: var(--ground);
+    container: page / inline-size;
+  }
+  header {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.5rem 1rem;
+    align-items: center;
+    padding: 0.6rem clamp(0.75rem, 2.5cqi, 2rem);
+    border-bottom: 1px solid var(--rule);
+  }
+  h1 {
+    margin: 0 auto 0 0;
+    font-family: var(--serif);
+    font-size: 1.375rem;
+    line-height: 1.2;
+  }
+  .tools {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem;
+    align-items: center;
+  }
+  .tools label {
+    display: flex;
+    gap: 0.35rem;
+    align-items: center;
+    color: var(--ink-soft);
+  }
+  main {
+    display: grid;
+    gap: 1.25rem clamp(1rem, 2.5cqi, 2.5rem);
+    grid-template-columns: minmax(0, 1fr);
+    max-width: 104rem;
+    margin: 0 auto;
+    padding: 1rem clamp(0.75rem, 2.5cqi, 2rem) 2rem;
+  }
+  .place {
+    display: grid;
+    gap: 0.75rem;
+    align-content: start;
+    min-width: 0;
+  }
+  .under {
+    display: grid;
+    gap: 0.75rem;
+    width: 100%;
+    max-width: 44rem;
+    margin-inline: auto;
+  }
+  .layers {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.3rem 1rem;
+    align-items: center;
+  }
+  .layers label,
+  .follow label {
+    display: inline-flex;
+    gap: 0.4rem;
+    align-items: center;
+    min-height: 1.75rem;
+    cursor: pointer;
+  }
+  .layers input,
+  .follow input {
+    width: 1.1rem;
+    height: 1.1rem;
+    margin: 0;
+    accent-color: var(--accent);
+  }
+  .follow {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.2rem 1rem;
+    align-items: center;
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  .follow legend {
+    float: inline-start;
+    padding: 0;
+    color: var(--ink-soft);
+  }
+  .stopped {
+    min-height: 1.35em;
+    margin: 0;
+    color: var(--loud-word);
+    font-weight: 600;
+  }
+  .card {
+    min-width: 0;
+    padding: 0.9rem 1rem 1rem;
+    border: 1px solid var(--rule);
+    border-radius: 10px;
+    background: var(--card);
+  }
+  .cardHead {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem;
+    align-items: center;
+    justify-content: space-between;
+    margin-bottom: 0.5rem;
+  }
+  .notice {
+    display: flex;
+    gap: 0.75rem;
+    align-items: baseline;
+    justify-content: space-between;
+    margin: 0;
+    padding: 0.5rem clamp(0.75rem, 2.5cqi, 2rem);
+    border-bottom: 1px solid var(--rule);
+    background: color-mix(in srgb, var(--accent) 12%, var(--ground));
+  }
+  .story {
+    max-width: 38em;
+    margin: 0;
+    color: var(--ink-soft);
+  }
+  .honest {
+    max-width: 44rem;
+    margin: 0;
+    color: var(--ink-soft);
+    font-size: 0.8125rem;
+  }
+  details summary {
+    min-height: 1.75rem;
+    color: var(--ink-soft);
+    cursor: pointer;
+  }
+  details p {
+    margin: 0.2rem 0;
+  }
+  @container page (min-width: 62rem) {
+    main {
+      grid-template-columns: minmax(0, 1.25fr) minmax(27rem, 1fr);
+    }
+    main.readingsOpen {
+      grid-template-rows: auto auto;
+    }
+    .readings {
+      grid-column: 1 / -1;
+    }
+  }
+  @media print {
+    header .tools,
+    .layers,
+    .follow,
+    .noPrint {
+      display: none;
+    }
+  }
+`;

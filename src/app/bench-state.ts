@@ -1,0 +1,240 @@
+import type { Blend } from "../engine/blend.js";
+import { compileModel, type BlendMap } from "../engine/compile.js";
+import { finishingFreedom } from "../engine/freedom.js";
+import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
+import { solveFor, type Solution } from "../engine/solve.js";
+import { newBench, type Bench, type Layer } from "../reed/bench.js";
+import { readingsSummary } from "../reed/repeats.js";
+import { toThousandths, type LengthUnit } from "../reed/units.js";
+
+/** A bench at one moment, with what the address does not hold. */
+export interface Moment {
+  readonly bench: Bench;
+  /** All readings of a feature whose value is their mean. */
+  readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
+  /** While the recipe follows the point: the values it set out from, and where it was asked to go. */
+  readonly following?: { readonly from: Values; readonly asked: Blend };
+}
+
+/** The one state of the bench page. */
+export interface BenchState {
+  readonly model: ReedModel;
+  readonly present: Moment;
+  readonly past: readonly Moment[];
+  readonly future: readonly Moment[];
+  /** Changes of one gesture are one step of undo. */
+  readonly gesture?: string;
+}
+
+/** Everything a user can do to a bench. */
+export type BenchAction =
+  | {
+      readonly type: "value-set";
+      readonly feature: FeatureId;
+      readonly value: number | undefined;
+      readonly gesture?: string;
+    }
+  | { readonly type: "point-moved"; readonly target: Blend; readonly gesture?: string }
+  | { readonly type: "gesture-ended" }
+  | { readonly type: "lock-set"; readonly feature: FeatureId; readonly locked: boolean }
+  | { readonly type: "finished-set"; readonly finished: boolean }
+  | { readonly type: "unit-set"; readonly unit: LengthUnit }
+  | { readonly type: "layer-set"; readonly layer: Layer; readonly on: boolean }
+  | {
+      readonly type: "reed-loaded";
+      readonly reed: string;
+      readonly values: Values;
+      readonly readings?: Moment["readings"];
+    }
+  | {
+      readonly type: "readings-taken";
+      readonly reed: string;
+      readonly readings: Moment["readings"];
+    }
+  | { readonly type: "bench-opened"; readonly bench: Bench }
+  | { readonly type: "reset" }
+  | { readonly type: "undo" }
+  | { readonly type: "redo" };
+
+const mostUndo = 200;
+
+/** The state of a page that has just been opened. */
+export function startState(model: ReedModel, bench: Bench = newBench(model)): BenchState {
+  return { model, present: { bench, readings: {} }, past: [], future: [] };
+}
+
+/**
+ * The next state. Pure; the same state comes back when nothing changes.
+ *
+ * @example reduce(state, { type: "unit-set", unit: "in" }).present.bench.unit → "in"
+ */
+export function reduce(state: BenchState, action: BenchAction): BenchState {
+  const { present } = state;
+  switch (action.type) {
+    case "value-set":
+      return step(state, withValue(present, action.feature, action.value), action.gesture);
+    case "point-moved":
+      return pointMoved(state, action.target, action.gesture);
+    case "gesture-ended":
+      return gestureEnded(state);
+    case "lock-set":
+      return step(
+        state,
+        withBench(present, {
+          locked: withName(present.bench.locked, action.feature, action.locked),
+        }),
+      );
+    case "finished-set":
+      return step(state, withBench(present, { finished: action.finished }));
+    case "unit-set":
+      return viewed(state, { unit: action.unit });
+    case "layer-set":
+      return viewed(state, { layers: withName(present.bench.layers, action.layer, action.on) });
+    case "reed-loaded":
+      return step(state, loaded(present, action));
+    case "readings-taken":
+      return step(state, taken(present, action.reed, action.readings));
+    case "bench-opened":
+      return step(state, { bench: action.bench, readings: {} });
+    case "reset":
+      return step(state, reset(state));
+    case "undo":
+      return travelled(state, "past");
+    case "redo":
+      return travelled(state, "future");
+  }
+}
+
+/** A new moment; within one gesture it takes the place of the last one. */
+function step(state: BenchState, present: Moment, gesture?: string): BenchState {
+  if (present === state.present) return state;
+  const { gesture: open, ...rest } = state;
+  const same = gesture !== undefined && gesture === open;
+  const past = same ? state.past : [...state.past, state.present].slice(-mostUndo);
+  return { ...rest, present, past, future: [], ...(gesture === undefined ? {} : { gesture }) };
+}
+
+function withBench({ bench, readings }: Moment, change: Partial<Bench>): Moment {
+  return { bench: { ...bench, ...change }, readings };
+}
+
+/** How the bench is looked at is no step of undo. */
+function viewed(state: BenchState, change: Partial<Bench>): BenchState {
+  return { ...state, present: { ...state.present, bench: { ...state.present.bench, ...change } } };
+}
+
+function withValue(moment: Moment, feature: FeatureId, value: number | undefined): Moment {
+  const { [feature]: _before, ...others } = moment.bench.values;
+  const { [feature]: _readings, ...readings } = moment.readings;
+  const values: Values =
+    value === undefined ? others : { ...others, [feature]: toThousandths(value) };
+  if (values[feature] === moment.bench.values[feature]) return moment;
+  return { bench: { ...moment.bench, values }, readings };
+}
+
+function withName<T extends string>(names: readonly T[], name: T, on: boolean): readonly T[] {
+  const others = names.filter((one) => one !== name);
+  return on ? [...others, name] : others;
+}
+
+function loaded(
+  moment: Moment,
+  { reed, values, readings = {} }: { reed: string; values: Values; readings?: Moment["readings"] },
+): Moment {
+  return { bench: { ...moment.bench, reed, values, locked: [], finished: reed !== "" }, readings };
+}
+
+function taken(moment: Moment, reed: string, readings: Moment["readings"]): Moment {
+  const means = Object.entries(readings).map(([id, all]) => [
+    id,
+    toThousandths(readingsSummary(id, all).mean),
+  ]);
+  const values = { ...moment.bench.values, ...Object.fromEntries(means) };
+  return {
+    bench: { ...moment.bench, reed, values, finished: true },
+    readings: { ...moment.readings, ...readings },
+  };
+}
+
+function reset({ model, present }: BenchState): Moment {
+  const { unit, layers } = present.bench;
+  return { bench: { ...newBench(model), unit, layers }, readings: {} };
+}
+
+function travelled(state: BenchState, way: "past" | "future"): BenchState {
+  const { gesture: _open, ...rest } = state;
+  const reached = way === "past" ? state.past.at(-1) : state.future[0];
+  if (!reached) return rest;
+  const { unit, layers } = state.present.bench;
+  const present = { ...reached, bench: { ...reached.bench, unit, layers } };
+  return way === "past"
+    ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
+    : { ...rest, present, past: [...state.past, state.present], future: state.future.slice(1) };
+}
+
+/**
+ * The recipe follows the point. It always sets out from the values before the point was first touched, so the
+ * way there does not matter: dragging out and back brings the recipe back.
+ */
+function pointMoved(state: BenchState, asked: Blend, gesture?: string): BenchState {
+  const { present } = state;
+  const from = present.following?.from ?? present.bench.values;
+  const following = { from, asked };
+  const solution = followPoint(state.model, { ...present, following });
+  if (!solution) return state;
+  const bench = { ...present.bench, values: solution.values };
+  const readings = Object.fromEntries(
+    Object.entries(present.readings).filter(
+      ([id]) => solution.values[id] === present.bench.values[id],
+    ),
+  );
+  return step(state, { bench, readings, following }, gesture);
+}
+
+/** Values are kept in whole thousandths; while a gesture runs they are left finer, so that the point does not stutter. */
+function gestureEnded(state: BenchState): BenchState {
+  const { gesture, ...rest } = state;
+  const { bench } = state.present;
+  const values = Object.fromEntries(
+    Object.entries(bench.values).map(([id, value]) => [id, toThousandths(value)]),
+  );
+  const rounded = Object.entries(values).every(([id, value]) => value === bench.values[id]);
+  if (gesture === undefined && rounded) return state;
+  return rounded ? rest : { ...rest, present: { ...state.present, bench: { ...bench, values } } };
+}
+
+/** The map for the features that were measured, or why there is none. */
+export function mapFor(model: ReedModel, values: Values): BlendMap | undefined {
+  const measured = model.features.map(({ id }) => id).filter((id) => values[id] !== undefined);
+  const key = `${model.id} ${measured.join(" ")}`;
+  const known = maps.get(key);
+  if (known && known.model === model) return known.map;
+  const map = compileOrNot(model, measured);
+  maps.set(key, { model, map });
+  return map;
+}
+
+// A map takes microseconds to compile, but a drag asks for it at every move.
+const maps = new Map<string, { readonly model: ReedModel; readonly map: BlendMap | undefined }>();
+
+function compileOrNot(model: ReedModel, features: readonly FeatureId[]): BlendMap | undefined {
+  try {
+    return compileModel(model, { features });
+  } catch (error) {
+    if (error instanceof RangeError) return undefined; // too few features to tell the purposes apart
+    throw error;
+  }
+}
+
+/** What the features may do when the recipe follows the point. */
+export function freedomOf(model: ReedModel, bench: Bench, from: Values): Freedom {
+  const finishing = bench.finished ? finishingFreedom(model, from) : {};
+  return { ...finishing, ...Object.fromEntries(bench.locked.map((id) => [id, { locked: true }])) };
+}
+
+/** The recipe for the point that was asked for, and what stopped it. */
+export function followPoint(model: ReedModel, { bench, following }: Moment): Solution | undefined {
+  const map = following && mapFor(model, following.from);
+  if (!map || !following) return undefined;
+  return solveFor(map, following.from, following.asked, freedomOf(model, bench, following.from));
+}

@@ -1,0 +1,65 @@
+import type { Blend } from "../engine/blend.js";
+import { certaintyEllipse, type CertaintyEllipse } from "../engine/certainty.js";
+import type { BlendMap } from "../engine/compile.js";
+import type { FeatureId } from "../engine/model.js";
+import { place, type Placed } from "../engine/place.js";
+import { pulls, type Pull } from "../engine/pulls.js";
+import type { Catalogue, Sentence } from "../reed/catalogue.js";
+import { readingsSummary } from "../reed/repeats.js";
+import { describeReed } from "../reed/sentence.js";
+import { followPoint, mapFor, type BenchState, type Moment } from "./bench-state.js";
+
+/** Everything that the bench shows and does not store: computed from the state. */
+export interface BenchView {
+  readonly map?: BlendMap;
+  readonly placed?: Placed;
+  readonly pulls: readonly Pull[];
+  readonly ellipse?: CertaintyEllipse;
+  readonly gaugeEllipse?: CertaintyEllipse;
+  /** Where the point was before the last step. */
+  readonly ghost?: Blend;
+  readonly sentence: Sentence;
+  /** Features that kept the point from where it was asked to go; empty when it got there. */
+  readonly stoppedBy: readonly FeatureId[];
+}
+
+/**
+ * Derives the view from the state.
+ *
+ * @example viewBench(startState(bassoonModel), english).placed.blend → about [⅓, ⅓, ⅓]
+ */
+export function viewBench(state: BenchState, text: Catalogue): BenchView {
+  const { model, present } = state;
+  const { values } = present.bench;
+  const map = mapFor(model, values);
+  if (!map) return { pulls: [], sentence: describeReed({ model, values }, text), stoppedBy: [] };
+  const placed = place(map, values);
+  const gaugeError = gaugeErrors(present);
+  const ghost = placeBefore(state);
+  return {
+    map,
+    placed,
+    pulls: pulls(map, values),
+    ellipse: certaintyEllipse(map, { gaugeError }),
+    gaugeEllipse: certaintyEllipse(map, { gaugeError, recipeScatter: 0 }),
+    ...(ghost ? { ghost } : {}),
+    sentence: describeReed({ model, values, place: { map, placed } }, text),
+    stoppedBy: followPoint(model, present)?.limits ?? [],
+  };
+}
+
+/** Three or more readings of one place say more of the gauge than its usual error does. */
+function gaugeErrors({ readings }: Moment): Record<FeatureId, number> {
+  const errors: Record<FeatureId, number> = {};
+  for (const [id, all] of Object.entries(readings)) {
+    const { gaugeError } = readingsSummary(id, all);
+    if (gaugeError !== undefined) errors[id] = gaugeError;
+  }
+  return errors;
+}
+
+function placeBefore({ model, past, present }: BenchState): Blend | undefined {
+  const before = past.at(-1)?.bench.values;
+  const map = before && before !== present.bench.values ? mapFor(model, before) : undefined;
+  return map && before ? place(map, before).raw : undefined;
+}

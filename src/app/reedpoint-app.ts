@@ -1,0 +1,389 @@
+import { LitElement, html, nothing } from "lit";
+import type { ReedModel } from "../engine/model.js";
+import { bassoonModel } from "../reed/bassoon.js";
+import { decodeBench, encodeBench, type Layer } from "../reed/bench.js";
+import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
+import { demoReeds } from "../reed/demo-reeds.js";
+import { lengthUnits, type LengthUnit } from "../reed/units.js";
+import { define } from "../widgets/define.js";
+import type {
+  BlendPickedEvent,
+  LockPickedEvent,
+  ReadingsTakenEvent,
+  ValuePickedEvent,
+} from "../widgets/events.js";
+import { look } from "../widgets/look.js";
+import { ReedCertainty } from "../widgets/reed-certainty.js";
+import { ReedReadings } from "../widgets/reed-readings.js";
+import { ReedRecipe } from "../widgets/reed-recipe.js";
+import { ReedSentence } from "../widgets/reed-sentence.js";
+import { ReedShares } from "../widgets/reed-shares.js";
+import { ReedTriangle } from "../widgets/reed-triangle.js";
+import { AddressBar } from "./address-bar.js";
+import { Announcer } from "./announcer.js";
+import { appStyle } from "./app-style.js";
+import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
+import { viewBench, type BenchView } from "./bench-view.js";
+import { setTheme, type Theme } from "./theme.js";
+
+define("reed-triangle", ReedTriangle);
+define("reed-shares", ReedShares);
+define("reed-recipe", ReedRecipe);
+define("reed-sentence", ReedSentence);
+define("reed-certainty", ReedCertainty);
+define("reed-readings", ReedReadings);
+
+const moved = new Set<BenchAction["type"]>(["value-set", "point-moved", "gesture-ended"]);
+
+/** The app: owner of the one state. Child event → action → new state → properties down. */
+export class ReedpointApp extends LitElement {
+  static override styles = [look, appStyle];
+
+  static override properties = {
+    text: { attribute: false },
+    state: { state: true },
+    notice: { state: true },
+    said: { state: true },
+    pasting: { state: true },
+    theme: { state: true },
+  };
+
+  declare text: Catalogue;
+  declare state: BenchState;
+  declare notice: string;
+  declare said: string;
+  declare pasting: boolean;
+  declare theme: Theme;
+
+  readonly #model: ReedModel = bassoonModel;
+  readonly #address = new AddressBar(window, (code) => this.#openCode(code));
+  readonly #announcer = new Announcer((words) => (this.said = words));
+
+  constructor() {
+    super();
+    this.text = english;
+    this.notice = "";
+    this.said = "";
+    this.pasting = false;
+    this.theme = "auto";
+    this.state = startState(this.#model);
+    const code = this.#address.code();
+    if (code) this.#start(code);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#address.connect();
+    window.addEventListener("keydown", this.#onKey);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#address.disconnect();
+    this.#announcer.stop();
+    window.removeEventListener("keydown", this.#onKey);
+  }
+
+  /** The first thing a link opens has nothing before it that undo could bring back. */
+  #start(code: string): void {
+    const { bench, problems } = decodeBench(code, this.#model);
+    this.state = startState(this.#model, bench);
+    if (problems.length > 0) this.notice = this.text.address.problems(problems);
+  }
+
+  #openCode(code: string): void {
+    const { bench, problems } = decodeBench(code, this.#model);
+    this.notice = problems.length > 0 ? this.text.address.problems(problems) : "";
+    this.#dispatch({ type: "bench-opened", bench });
+  }
+
+  #dispatch(action: BenchAction): void {
+    const next = reduce(this.state, action);
+    if (next === this.state) return;
+    this.state = next;
+    this.#address.tell(encodeBench(next.present.bench, this.#model));
+    const words = sentenceText(viewBench(next, this.text).sentence);
+    if (moved.has(action.type)) this.#announcer.later(words);
+    else this.#announcer.now(words);
+  }
+
+  override render() {
+    const view = viewBench(this.state, this.text);
+    return html`
+      ${this.#header()} ${this.#noticeBar()}
+      <main
+        class=${this.pasting ? "readingsOpen" : ""}
+        @value-picked=${this.#onValue}
+        @blend-picked=${this.#onBlend}
+        @lock-picked=${this.#onLock}
+        @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
+        @readings-taken=${this.#onReadings}
+      >
+        ${this.pasting ? this.#readings() : nothing} ${this.#place(view)} ${this.#recipe(view)}
+      </main>
+      <div class="unseen" role="status" aria-live="polite">${this.said}</div>
+    `;
+  }
+
+  #header() {
+    const words = this.text.bar;
+    const { past, future } = this.state;
+    return html`<header>
+      <h1>${this.text.productName}</h1>
+      <div class="tools">
+        ${this.#reedChoice()}
+        <button @click=${() => (this.pasting = !this.pasting)} aria-expanded=${this.pasting}>
+          ${this.text.readings.open}
+        </button>
+        <label
+          >${words.unit}
+          <select
+            @change=${(event: Event) => this.#dispatch({ type: "unit-set", unit: picked(event) as LengthUnit })}
+          >
+            ${lengthUnits.map(
+              (unit) =>
+                html`<option value=${unit} ?selected=${unit === this.state.present.bench.unit}>
+                  ${this.text.units[unit].name}
+                </option>`,
+            )}
+          </select></label
+        >
+        <button ?disabled=${past.length === 0} @click=${() => this.#dispatch({ type: "undo" })}>
+          ${words.undo}
+        </button>
+        <button ?disabled=${future.length === 0} @click=${() => this.#dispatch({ type: "redo" })}>
+          ${words.redo}
+        </button>
+        <button @click=${() => this.#dispatch({ type: "reset" })}>${words.reset}</button>
+        <button @click=${this.#copyLink}>${words.link}</button>
+        <label
+          >${words.theme}
+          <select @change=${this.#onTheme}>
+            ${(["auto", "paper", "night"] as const).map(
+              (theme) =>
+                html`<option value=${theme} ?selected=${theme === this.theme}>
+                  ${words.themes[theme]}
+                </option>`,
+            )}
+          </select></label
+        >
+      </div>
+    </header>`;
+  }
+
+  #reedChoice() {
+    const words = this.text.bar;
+    const { reed } = this.state.present.bench;
+    const demo = demoReeds.some((one) => one.reed === reed);
+    return html`<label
+      >${words.reed}
+      <select .value=${reed} @change=${this.#onReed}>
+        <option value="" ?selected=${reed === ""}>${words.allRound}</option>
+        ${demo || reed === "" ? nothing : html`<option value=${reed} selected>${reed}</option>`}
+        <optgroup label=${words.demo}>
+          ${demoReeds.map((one) => html`<option value=${one.reed} ?selected=${one.reed === reed}>${one.reed}</option>`)}
+        </optgroup>
+      </select></label
+    >`;
+  }
+
+  #noticeBar() {
+    if (!this.notice) return nothing;
+    return html`<p class="notice" role="alert">
+      <span>${this.notice}</span>
+      <button @click=${() => (this.notice = "")}>${this.text.readings.cancel}</button>
+    </p>`;
+  }
+
+  #readings() {
+    return html`<section class="readings noPrint">
+      <reed-readings
+        .model=${this.#model}
+        .unit=${this.state.present.bench.unit}
+        .text=${this.text}
+      ></reed-readings>
+    </section>`;
+  }
+
+  #place(view: BenchView) {
+    const { bench } = this.state.present;
+    const story = demoReeds.find((one) => one.reed === bench.reed);
+    return html`<section class="place" aria-label=${this.text.triangle.title}>
+      <reed-triangle
+        .blend=${view.placed?.raw}
+        .ghost=${view.ghost}
+        .ellipse=${view.ellipse}
+        .layers=${bench.layers}
+        .text=${this.text}
+      ></reed-triangle>
+      <div class="under">
+        <p class="stopped" ?hidden=${!view.placed}>${this.#stopped(view)}</p>
+        <reed-sentence .sentence=${view.sentence}></reed-sentence>
+        <reed-certainty
+          .blend=${view.placed?.raw}
+          .ellipse=${view.ellipse}
+          .gaugeEllipse=${view.gaugeEllipse}
+          .text=${this.text}
+        ></reed-certainty>
+        ${story ? html`<p class="story">${story.story}</p>` : nothing}
+        <reed-shares .blend=${view.placed?.raw} .text=${this.text}></reed-shares>
+        ${this.#follow()} ${this.#layers()}
+        <details class="noPrint">
+          <summary>${this.text.triangle.help}</summary>
+          <p>${this.text.triangle.instructions}</p>
+          <p>${this.text.triangle.convention}</p>
+        </details>
+        <p class="honest">${this.text.certainty.modelNote}</p>
+      </div>
+    </section>`;
+  }
+
+  #stopped({ stoppedBy }: BenchView): string {
+    if (stoppedBy.length === 0) return "";
+    const { locked } = this.state.present.bench;
+    const words = this.text.reached;
+    const name = (id: string): string =>
+      this.#model.features.find((one) => one.id === id)!.label.toLowerCase();
+    const held = stoppedBy.filter((id) => locked.includes(id)).map(name);
+    const limits = stoppedBy.filter((id) => !locked.includes(id)).map(name);
+    const short =
+      limits.length > 4 ? [...limits.slice(0, 3), words.more(limits.length - 3)] : limits;
+    return words.stopped(short, held);
+  }
+
+  #follow() {
+    const words = this.text.triangle;
+    const { finished } = this.state.present.bench;
+    const choice = (value: boolean, label: string, hint: string) =>
+      html`<label title=${hint}
+        ><input
+          type="radio"
+          name="finished"
+          .checked=${finished === value}
+          @change=${() => this.#dispatch({ type: "finished-set", finished: value })}
+        />${label} <span class="unseen">(${hint})</span></label
+      >`;
+    return html`<fieldset class="follow">
+      <legend>${words.follows}</legend>
+      ${choice(false, words.newReed, words.newReedHint)}
+      ${choice(true, words.finishedReed, words.finishedReedHint)}
+    </fieldset>`;
+  }
+
+  #layers() {
+    const words = this.text.triangle;
+    const names: readonly [Layer, string][] = [
+      ["readingLines", words.readingLines],
+      ["certainty", words.certainty],
+    ];
+    return html`<div class="layers">
+      ${names.map(
+        ([layer, label]) =>
+          html`<label
+            ><input
+              type="checkbox"
+              .checked=${this.state.present.bench.layers.includes(layer)}
+              @change=${(event: Event) =>
+                this.#dispatch({
+                  type: "layer-set",
+                  layer,
+                  on: (event.target as HTMLInputElement).checked,
+                })}
+            />${label}</label
+          >`,
+      )}
+    </div>`;
+  }
+
+  #recipe(view: BenchView) {
+    const { bench, readings } = this.state.present;
+    return html`<section class="card" aria-label=${this.text.recipe.title}>
+      <div class="cardHead"><h2>${this.text.recipe.title}</h2></div>
+      <reed-recipe
+        .model=${this.#model}
+        .values=${bench.values}
+        .readings=${readings}
+        .locked=${bench.locked}
+        .pulls=${view.pulls}
+        .unit=${bench.unit}
+        .text=${this.text}
+      ></reed-recipe>
+    </section>`;
+  }
+
+  #onValue(event: ValuePickedEvent): void {
+    const { feature, value, gesture } = event;
+    this.#dispatch({
+      type: "value-set",
+      feature,
+      value,
+      ...(gesture === undefined ? {} : { gesture }),
+    });
+  }
+
+  #onBlend(event: BlendPickedEvent): void {
+    this.#dispatch({ type: "point-moved", target: event.blend, gesture: event.gesture });
+  }
+
+  #onLock(event: LockPickedEvent): void {
+    this.#dispatch({ type: "lock-set", feature: event.feature, locked: event.locked });
+  }
+
+  #onReadings(event: ReadingsTakenEvent): void {
+    const { reed } = this.state.present.bench;
+    this.#dispatch({
+      type: "readings-taken",
+      reed: reed || this.text.bar.ownReed,
+      readings: event.readings,
+    });
+  }
+
+  #onReed(event: Event): void {
+    const reed = picked(event);
+    const demo = demoReeds.find((one) => one.reed === reed);
+    if (!demo) {
+      this.#dispatch({ type: "reset" });
+      return;
+    }
+    const readings = demo.wingsSingly ? { wings: demo.wingsSingly } : {};
+    this.#dispatch({ type: "reed-loaded", reed, values: demo.readings, readings });
+  }
+
+  #onTheme(event: Event): void {
+    this.theme = picked(event) as Theme;
+    setTheme(document.documentElement, this.theme);
+  }
+
+  async #copyLink(): Promise<void> {
+    const words = this.text.bar;
+    const link = this.#address.linkTo(encodeBench(this.state.present.bench, this.#model));
+    try {
+      await navigator.clipboard.writeText(link);
+      this.notice = words.linkCopied;
+    } catch {
+      this.notice = words.linkFailed;
+    }
+  }
+
+  readonly #onKey = (event: KeyboardEvent): void => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    const typing = event.composedPath()[0];
+    // In a text field the browser's own undo is what the user means.
+    if (
+      typing instanceof HTMLTextAreaElement ||
+      (typing instanceof HTMLInputElement && typing.type === "text")
+    )
+      return;
+    if (key === "z") this.#dispatch({ type: event.shiftKey ? "redo" : "undo" });
+    else if (key === "y") this.#dispatch({ type: "redo" });
+    else return;
+    event.preventDefault();
+  };
+}
+
+function picked(event: Event): string {
+  return (event.target as HTMLSelectElement).value;
+}
+
+define("reedpoint-app", ReedpointApp);

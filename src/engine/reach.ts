@@ -1,0 +1,175 @@
+import type { Blend } from "./blend.js";
+import { standardise, sumArrows, type BlendMap } from "./compile.js";
+import { limitsOf, requireKnownFeatures } from "./freedom.js";
+import type { Action, Actions, Feature, Freedom, Values } from "./model.js";
+import { vectorToBlend, type Vector } from "./plane.js";
+import { sumSegments, type Zonotope } from "./zonotope.js";
+
+/** A convex polygon of blends, counter-clockwise with y up; 1 or 2 corners when nothing or one direction is free. */
+export interface Reach {
+  readonly polygon: Blend[];
+}
+
+/** A map's features between their limits, in z, with the polygon that they span. */
+export interface FeatureRoom {
+  /** Present values, least and greatest, in z, in map order. */
+  readonly start: Float64Array;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  /** Least and greatest in the feature's unit, so that a limit comes back to the last digit. */
+  readonly limits: readonly (readonly [low: number, high: number])[];
+  readonly polygon: Zonotope;
+}
+
+/**
+ * Everywhere the point can go when each feature moves between its limits.
+ *
+ * The sum of the segments [lo_j, hi_j]·p_j: a zonotope, built in O(n log n).
+ *
+ * Shape   map, values, freedom → polygon of blends (raw, so also outside the triangle).
+ * Unit    shares.
+ * Error   corners within 1e-12 of the sum of their arrows.
+ * Throws  RangeError naming a missing value, an unknown feature or an impossible limit.
+ *
+ * @example featureReach(map, values, { ...everything locked }).polygon → [place(map, values).raw]
+ */
+export function featureReach(map: BlendMap, values: Values, freedom: Freedom): Reach {
+  return {
+    polygon: featureRoom(map, values, freedom, "featureReach").polygon.corners.map(vectorToBlend),
+  };
+}
+
+/** The limits of every feature and the polygon they span; `solveFor` works inside it. */
+export function featureRoom(
+  map: BlendMap,
+  values: Values,
+  freedom: Freedom,
+  who: string,
+): FeatureRoom {
+  requireKnownFeatures(freedom, map.model, who);
+  const count = map.mapped.length;
+  const start = new Float64Array(count);
+  const low = new Float64Array(count);
+  const high = new Float64Array(count);
+  const limits = map.mapped.map((one, j) => {
+    start[j] = standardise(one, values, who);
+    const { id } = one.feature;
+    const ends = limitsOf(one.feature, values[id]!, freedom[id], who);
+    low[j] = (ends[0] - one.mean) / one.halfSpread;
+    high[j] = (ends[1] - one.mean) / one.halfSpread;
+    return ends;
+  });
+  const segments = map.mapped.map(({ arrow }, j): Vector => {
+    const span = high[j]! - low[j]!;
+    return [span * arrow[0], span * arrow[1]];
+  });
+  return { start, low, high, limits, polygon: sumSegments(sumArrows(map.mapped, low), segments) };
+}
+
+/**
+ * What hands can still do to a finished reed: the same sum over actions.
+ *
+ * An action goes as far as its `easy` (or `max`) amount, and no further than the range, the limits and
+ * the locks of every feature it touches allow. Its main effect (the first it lists) also keeps to the
+ * feature's `finishing`; a by-effect may raise a reading that the knife can only lower: clipping brings
+ * thicker cane under every gauge place.
+ *
+ * Shape   map, values, actions, freedom → polygon of blends around the present point.
+ * Throws  RangeError naming a missing value, an unknown feature, an impossible limit or unknown amounts.
+ *
+ * @example actionReach(map, values, bassoonActions, finishingFreedom(bassoonModel, values)).polygon.length > 2
+ */
+export function actionReach(
+  map: BlendMap,
+  values: Values,
+  actions: Actions,
+  freedom: Freedom,
+  options: { readonly amounts?: "easy" | "max" } = {},
+): Reach {
+  const { amounts = "easy" } = options;
+  if (amounts !== "easy" && amounts !== "max") {
+    throw new RangeError(
+      `actionReach: amounts is ${JSON.stringify(amounts)}; allowed: "easy", "max"`,
+    );
+  }
+  requireKnownFeatures(freedom, map.model, "actionReach");
+  const present = sumArrows(
+    map.mapped,
+    map.mapped.map((one) => standardise(one, values, "actionReach")),
+  );
+  const segments = actions.actions.map((action): Vector => {
+    const amount = possibleAmount(map, values, action, freedom, action[amounts]);
+    const [x, y] = actionArrow(map, action);
+    return [amount * x, amount * y];
+  });
+  return { polygon: sumSegments(present, segments).corners.map(vectorToBlend) };
+}
+
+/** The arrow of one unit of an action, over the features that the map knows. */
+export function actionArrow(map: BlendMap, action: Action): Vector {
+  const moves = map.mapped.map((one) => (action.effects[one.feature.id] ?? 0) / one.halfSpread);
+  return sumArrows(map.mapped, moves);
+}
+
+/** How many units of an action the limits of everything it touches leave, from 0 to `most`. */
+export function possibleAmount(
+  map: BlendMap,
+  values: Values,
+  action: Action,
+  freedom: Freedom,
+  most: number,
+): number {
+  let amount = most;
+  let main = true;
+  for (const id in action.effects) {
+    amount = Math.min(amount, roomFor(map, values, id, action.effects[id]!, freedom, main));
+    main = false;
+  }
+  return Math.max(0, amount);
+}
+
+function roomFor(
+  map: BlendMap,
+  values: Values,
+  id: string,
+  effect: number,
+  freedom: Freedom,
+  main: boolean,
+): number {
+  const stated = freedom[id];
+  if (stated?.locked) return 0;
+  const feature = featureOf(map, id);
+  const value = values[id];
+  if (main && !finishingAllows(feature, effect)) return 0;
+  if (value === undefined) return Infinity; // not measured: nothing is known that could stop it
+  const [low, high] = limitsOf(
+    feature,
+    value,
+    main ? stated : withoutFinishing(feature, value, stated),
+    "actionReach",
+  );
+  return (effect > 0 ? high - value : value - low) / Math.abs(effect);
+}
+
+function featureOf(map: BlendMap, id: string): Feature {
+  const feature = map.model.features.find((one) => one.id === id);
+  if (feature) return feature;
+  throw new RangeError(
+    `actionReach: an action changes feature "${id}", which is not in model "${map.model.id}"; ` +
+      `allowed: ${map.model.features.map((one) => one.id).join(", ")}`,
+  );
+}
+
+function finishingAllows({ finishing }: Feature, effect: number): boolean {
+  if (finishing === "both") return true;
+  return finishing === (effect < 0 ? "down" : "up");
+}
+
+/** A limit at the present value on the side that finishing bars is finishing's own: it does not bind by-effects. */
+function withoutFinishing(feature: Feature, value: number, stated: Freedom[string] | undefined) {
+  if (!stated) return stated;
+  const { min, max } = stated;
+  if (feature.finishing === "down" && max === value) return min === undefined ? {} : { min };
+  if (feature.finishing === "up" && min === value) return max === undefined ? {} : { max };
+  return stated;
+}

@@ -1,0 +1,265 @@
+import type { Purpose } from "../engine/model.js";
+
+/** A piece of a sentence: plain words, or the name of a purpose (drawn in its colour). */
+export type Phrase = string | { readonly purpose: Purpose; readonly words: string };
+
+/** A sentence as pieces. */
+export type Sentence = readonly Phrase[];
+
+/** How a feature is spoken of when it has less or more than the all-round reed. */
+interface FeatureWords {
+  readonly less: string;
+  readonly more: string;
+  /** "wings pull", but "a tip pulls". */
+  readonly plural?: boolean;
+}
+
+const percent = new Intl.NumberFormat("en-GB", { style: "percent", maximumFractionDigits: 0 });
+const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
+const eitherList = new Intl.ListFormat("en-GB", { type: "disjunction" });
+
+const purposeWords: Readonly<Record<Purpose, string>> = {
+  high: "high register",
+  low: "soft and low",
+  loud: "full volume",
+};
+
+const featureWords: Readonly<Record<string, FeatureWords>> = {
+  bladeLength: { less: "short blade", more: "long blade" },
+  tipWidth: { less: "narrow tip", more: "wide tip" },
+  throatWidth: { less: "narrow throat", more: "wide throat" },
+  firstWire: { less: "flat first wire", more: "round first wire" },
+  secondWire: { less: "flat second wire", more: "round second wire" },
+  heart: { less: "thin heart", more: "thick heart" },
+  wings: { less: "thin wings", more: "thick wings", plural: true },
+  spine: { less: "thin spine", more: "thick spine" },
+  rails: { less: "thin rails", more: "thick rails", plural: true },
+  tip: { less: "thin tip", more: "thick tip" },
+  backRise: { less: "parallel profile", more: "steep profile" },
+  hinging: { less: "weak hinging", more: "strong hinging", plural: false },
+  openingHeight: { less: "low opening", more: "tall opening" },
+  openingWidth: { less: "narrow opening", more: "wide opening" },
+};
+
+function purpose(id: Purpose): Phrase {
+  return { purpose: id, words: purposeWords[id] };
+}
+
+/** Weaves names of purposes into a sentence. */
+function sentence(parts: TemplateStringsArray, ...slots: readonly Phrase[]): Sentence {
+  return parts
+    .flatMap((part, i) => (i < slots.length ? [part, slots[i]!] : [part]))
+    .filter((one) => one !== "");
+}
+
+/** "short blade", or "less Bore" for a feature of a teacher's own model. */
+function spoken(id: string, label: string, more: boolean): string {
+  const words = featureWords[id];
+  if (words) return more ? words.more : words.less;
+  return `${more ? "more" : "less"} ${label.toLowerCase()}`;
+}
+
+/** "short blade" → "a short blade"; plurals and uncountables stand alone. */
+function withArticle(id: string, words: string): string {
+  const words0 = featureWords[id];
+  if (!words0 || words0.plural || id === "hinging") return words;
+  return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}`;
+}
+
+/** Every word that the screens say in English: one catalogue a language. */
+export const english = {
+  language: "en",
+  direction: "ltr" as "ltr" | "rtl",
+  productName: "Reedpoint",
+  benchTitle: "Bench",
+  purposes: purposeWords,
+  corners: { high: "High register", low: "Soft and low", loud: "Full volume" } as Readonly<
+    Record<Purpose, string>
+  >,
+  percent: (share: number): string => percent.format(Math.abs(share) < 0.005 ? 0 : share),
+  number: (value: number, decimals: number): string =>
+    value.toLocaleString("en-GB", {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping: false,
+    }),
+  list: (words: readonly string[]): string => list.format(words),
+
+  units: {
+    mm: { name: "Millimetres", sign: "mm", spoken: "millimetres" },
+    in: { name: "Inches", sign: "in", spoken: "inches" },
+    thou: { name: "Thousandths of an inch", sign: "thou", spoken: "thousandths of an inch" },
+  },
+  noUnit: { ratio: "", "0-1": "" },
+
+  bar: {
+    reed: "Reed",
+    allRound: "All-round reed",
+    ownReed: "Own readings",
+    ownUnnamed: "Own readings (changed)",
+    demo: "Demo reeds (invented)",
+    unit: "Unit",
+    undo: "Undo",
+    redo: "Redo",
+    reset: "Reset",
+    theme: "Look",
+    themes: { auto: "As the device", paper: "Paper", night: "Night" },
+    link: "Copy link",
+    linkCopied: "The link is copied.",
+    linkFailed: "The link could not be copied: take it from the address bar.",
+  },
+
+  triangle: {
+    title: "Triangle of purposes",
+    point: "The reed's point",
+    instructions:
+      "Click or drag inside the triangle to place the point. Keys: Up toward high register, Left toward soft and low, " +
+      "Right toward full volume, Down away from high register; Shift for fine steps, Page Up and Page Down for coarse " +
+      "ones, Home for the centre.",
+    help: "How to move the point",
+    readingLines: "Reading lines",
+    certainty: "Certainty",
+    convention: "A share is 0 % on the side opposite its corner and 100 % in the corner.",
+    centre: "all-round reed",
+    ghost: "before",
+    noPoint: "No point yet: the readings so far cannot place the reed.",
+    follows: "The recipe follows the point for",
+    newReed: "a new reed",
+    newReedHint: "every feature within its range",
+    finishedReed: "this finished reed",
+    finishedReedHint: "cane can be taken away, not put back; the throat stays",
+    nothingToMove: "There is no point to move yet: enter a few readings first.",
+  },
+  shares: {
+    title: "Shares",
+    field: (name: string): string => `${name}, per cent`,
+    valueText: (share: number, name: string): string => `${percent.format(share)} ${name}`,
+  },
+  reached: {
+    stopped: (limits: readonly string[], locked: readonly string[]): string => {
+      const parts = [
+        limits.length > 0 ? `at the limit: ${list.format(limits)}` : "",
+        locked.length > 0 ? `held: ${list.format(locked)}` : "",
+      ].filter(Boolean);
+      return `As near as it gets (${parts.join("; ")}).`;
+    },
+    more: (count: number): string => `${count} more`,
+  },
+
+  recipe: {
+    title: "Recipe",
+    ratios: "Ratios",
+    allRoundMark: (value: string): string => `all-round value ${value}`,
+    lock: (label: string): string => `Lock ${label.toLowerCase()}`,
+    measured: (label: string): string => `${label} is measured`,
+    notMeasured: "not measured",
+    measure: "measure",
+    forget: (label: string): string => `${label}: mark as not measured`,
+    enter: (label: string): string => `${label}: enter a reading`,
+    field: (label: string): string => `${label}, value`,
+    howTo: (label: string): string => `How to measure: ${label.toLowerCase()}`,
+    range: (low: string, high: string, unit: string): string =>
+      `Usual range ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
+    badNumber: (typed: string, low: string, high: string, unit: string): string =>
+      `“${typed}” is not a number this field can take; allowed: a number, usually ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
+    farOff: (typed: string, low: string, high: string, unit: string): string =>
+      `${typed} is far from the usual ${low} to ${high}${unit ? ` ${unit}` : ""}: is the unit right?`,
+    outside: (low: string, high: string, unit: string): string =>
+      `outside the usual ${low} to ${high}${unit ? ` ${unit}` : ""}`,
+    pull: {
+      toward: (id: Purpose): string => `pulls toward ${purposeWords[id]}`,
+      away: (id: Purpose): string => `pulls away from ${purposeWords[id]}`,
+      none: "does not pull now",
+      ifMore: (toward: string): string => `more of it ${toward}`,
+    },
+    repeats: (count: number): string => `mean of ${count} readings`,
+    uneven: (label: string, spread: string): string =>
+      `${label}: the readings differ by ${spread}. Even them first: a point hides unevenness.`,
+  },
+
+  certainty: {
+    title: "How sure?",
+    shares: (
+      rows: readonly { readonly id: Purpose; readonly share: string; readonly sd: string }[],
+    ): string => rows.map((row) => `${purposeWords[row.id]} ${row.share} ± ${row.sd}`).join(", "),
+    ellipse: (major: string, minor: string, angle: string): string =>
+      `95 % ellipse: half-axes ${major} and ${minor} of a side, turned ${angle}°.`,
+    gaugeAlone: (major: string, minor: string): string =>
+      `By the gauge alone: ${major} and ${minor}.`,
+    sd: "± is one standard deviation: gauge errors, and that reeds of one blend differ in their recipes.",
+    modelNote: "The triangle is a teaching model of common practice, not a measurement of sound.",
+  },
+
+  sentence: {
+    nothing: sentence`Nothing is measured yet. Throat width, tip width and spine thickness together place a reed best.`,
+    cannotPlace: (names: readonly string[]): Sentence =>
+      sentence`${list.format(names)} alone cannot tell the three purposes apart. One more reading elsewhere will place the reed.`,
+    middle: sentence`This is an all-round reed: it lies in the middle of the three purposes`,
+    corner: (id: Purpose): Sentence => sentence`This is nearly the corner reed for ${purpose(id)}`,
+    beyondCorner: (id: Purpose): Sentence =>
+      sentence`This reed goes further toward ${purpose(id)} than the corner reed`,
+    beyondSide: (id: Purpose): Sentence =>
+      sentence`This reed lies outside the triangle: it has less of ${purpose(id)} than any mix of the corner reeds`,
+    leans: (id: Purpose, degree: "slightly" | "clearly" | "strongly"): Sentence =>
+      sentence`This reed leans ${degree} toward ${purpose(id)}`,
+    between: (a: Purpose, b: Purpose, away: Purpose): Sentence =>
+      sentence`This reed lies between ${purpose(a)} and ${purpose(b)}, away from ${purpose(away)}`,
+    pulledBy: (features: readonly { id: string; label: string; more: boolean }[]): string => {
+      const names = features.map((one) => withArticle(one.id, spoken(one.id, one.label, one.more)));
+      const many = features.length > 1 || featureWords[features[0]!.id]?.plural === true;
+      return `: ${list.format(names)} ${many ? "pull" : "pulls"} it there most.`;
+    },
+    pulledBack: (features: readonly { id: string; label: string; more: boolean }[]): string => {
+      const names = features.map((one) => spoken(one.id, one.label, one.more));
+      const many = features.length > 1 || featureWords[features[0]!.id]?.plural === true;
+      return ` Its ${list.format(names)} ${many ? "pull" : "pulls"} back.`;
+    },
+    nothingPulls: ", and no feature pulls it far.",
+    balanced: (features: readonly { id: string; label: string; more: boolean }[]): string => {
+      const names = features.map((one) => spoken(one.id, one.label, one.more));
+      return `, where its ${list.format(names)} balance each other.`;
+    },
+    cancels: " Its extremes cancel: other recipes at this place are very different reeds.",
+    unmeasured: (names: readonly string[]): string => {
+      const shown = names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
+      return ` Not measured: ${list.format(shown)}, so the place is less sure.`;
+    },
+    end: ".",
+  },
+
+  readings: {
+    open: "Paste readings",
+    title: "Readings from a table",
+    explain:
+      "Paste two columns from a spreadsheet (feature, value; a third column may hold the unit), or choose or drop a CSV or " +
+      "JSON file. A feature may stand in several rows: the mean counts.",
+    area: "Pasted table",
+    placeholder: "blade length\t27.7\ntip width\t15.3",
+    unit: (unit: string): string => `Values without a unit are read as ${unit}.`,
+    file: "Choose a file",
+    drop: "or drop it here",
+    take: "Take the good cells",
+    cancel: "Close",
+    accepted: (count: number): string =>
+      count === 1 ? "1 feature taken." : `${count} features taken.`,
+    none: "Nothing could be taken; what was entered before is still there.",
+    problems: (count: number): string =>
+      count === 1 ? "1 cell was left out:" : `${count} cells were left out:`,
+    unreadable: (file: string): string =>
+      `The file ${file} could not be read; allowed: a CSV or JSON text file.`,
+  },
+
+  address: {
+    problems: (problems: readonly string[]): string =>
+      `Part of the link could not be read: ${problems.join(" ")}`,
+  },
+  either: (words: readonly string[]): string => eitherList.format(words),
+};
+
+/** The shape that a catalogue of another language must have. */
+export type Catalogue = typeof english;
+
+/** A sentence as plain text, for a screen reader, a title or a test. */
+export function sentenceText(pieces: Sentence): string {
+  return pieces.map((piece) => (typeof piece === "string" ? piece : piece.words)).join("");
+}

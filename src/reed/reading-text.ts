@@ -1,0 +1,51 @@
+import type { Feature } from "../engine/model.js";
+import type { Catalogue } from "./catalogue.js";
+import { fromMillimetres, toMillimetres, unitDecimals, type LengthUnit } from "./units.js";
+
+/** A feature's value as the user's gauge shows it; `exact` keeps what the thousandths of the store hold. */
+export function readingText(
+  feature: Feature,
+  value: number,
+  unit: LengthUnit,
+  text: Catalogue,
+  exact = false,
+): string {
+  const shown = feature.unit === "mm" ? fromMillimetres(value, unit) : value;
+  const decimals = unitDecimals(feature, unit);
+  if (!exact) return text.number(shown, decimals);
+  const most = feature.unit === "mm" ? { mm: 3, in: 4, thou: 1 }[unit] : 3;
+  const fine = text.number(shown, Math.max(decimals, most));
+  // 27.650 is 27.65: zeros behind the usual digits say nothing.
+  const point = fine.indexOf(".");
+  const keep = point < 0 ? fine.length : point + 1 + decimals;
+  return fine.slice(0, keep) + fine.slice(keep).replace(/0+$/, "");
+}
+
+/** The sign behind a feature's value: mm, in, thou, or nothing. */
+export function unitSign(feature: Feature, unit: LengthUnit, text: Catalogue): string {
+  return feature.unit === "mm" ? text.units[unit].sign : "";
+}
+
+/** The unit as it is spoken. */
+export function unitSpoken(feature: Feature, unit: LengthUnit, text: Catalogue): string {
+  return feature.unit === "mm" ? text.units[unit].spoken : "";
+}
+
+/**
+ * What a user typed → the feature's value in its own unit; undefined when it is no number.
+ *
+ * Domain  a decimal point or comma; blanks around it.
+ */
+export function typedValue(feature: Feature, typed: string, unit: LengthUnit): number | undefined {
+  const plain = typed.trim().replace("−", "-").replace(",", ".");
+  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
+  const value = Number(plain);
+  if (!Number.isFinite(value)) return undefined;
+  return feature.unit === "mm" ? toMillimetres(value, unit) : value;
+}
+
+/** Further outside than a whole range, a typed value is rather a slip of the unit than a reed. */
+export function isFarOff(feature: Feature, value: number): boolean {
+  const width = feature.max - feature.min;
+  return value < feature.min - width || value > feature.max + width;
+}

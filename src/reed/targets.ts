@@ -1,0 +1,26 @@
+import type { Blend } from "../engine/blend.js";
+import targetsJson from "./data/targets.json";
+import { deepFreeze } from "./deep-freeze.js";
+
+/** A kind of part, and where a reed for it lies. */
+export interface Target {
+  readonly id: string;
+  readonly label: string;
+  readonly blend: Blend;
+  /** Why it lies there, in one sentence. */
+  readonly why: string;
+}
+
+/** How near is near enough: distance in shares. Common practice, no source. */
+export const targetRadius: number = targetsJson.radius;
+
+/** Kinds of part to aim for, deeply frozen. Common practice, no source. */
+export const targets: readonly Target[] = deepFreeze(
+  targetsJson.targets.map(({ blend, ...target }) => ({ ...target, blend: toBlend(blend) })),
+);
+
+/** The file rounds a third to six digits; shares sum to 1 again here. */
+function toBlend([high = 0, low = 0, loud = 0]: readonly number[]): Blend {
+  const sum = high + low + loud;
+  return [high / sum, low / sum, loud / sum];
+}

@@ -1,0 +1,67 @@
+import type { Blend } from "../engine/blend.js";
+import type { FeatureId } from "../engine/model.js";
+import type { Layer } from "../reed/bench.js";
+
+const upward = { bubbles: true, composed: true } as const;
+
+/** Asks the owner for another blend; all events of one gesture carry its name. */
+export class BlendPickedEvent extends Event {
+  readonly blend: Blend;
+  readonly gesture: string;
+  constructor(blend: Blend, gesture: string) {
+    super("blend-picked", upward);
+    this.blend = blend;
+    this.gesture = gesture;
+  }
+}
+
+/** Asks the owner for another value of a feature, in its own unit; undefined: not measured. */
+export class ValuePickedEvent extends Event {
+  readonly feature: FeatureId;
+  readonly value: number | undefined;
+  readonly gesture: string | undefined;
+  constructor(feature: FeatureId, value: number | undefined, gesture?: string) {
+    super("value-picked", upward);
+    this.feature = feature;
+    this.value = value;
+    this.gesture = gesture;
+  }
+}
+
+/** The pointer is up, or the keyboard has left: what comes next is another step of undo. */
+export class GestureEndedEvent extends Event {
+  constructor() {
+    super("gesture-ended", upward);
+  }
+}
+
+/** Asks the owner to lock or free a feature. */
+export class LockPickedEvent extends Event {
+  readonly feature: FeatureId;
+  readonly locked: boolean;
+  constructor(feature: FeatureId, locked: boolean) {
+    super("lock-picked", upward);
+    this.feature = feature;
+    this.locked = locked;
+  }
+}
+
+/** Asks the owner to show or hide a layer of the triangle. */
+export class LayerPickedEvent extends Event {
+  readonly layer: Layer;
+  readonly on: boolean;
+  constructor(layer: Layer, on: boolean) {
+    super("layer-picked", upward);
+    this.layer = layer;
+    this.on = on;
+  }
+}
+
+/** Hands readings from a table to the owner: all readings of each feature, in the model's units. */
+export class ReadingsTakenEvent extends Event {
+  readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
+  constructor(readings: Readonly<Record<FeatureId, readonly number[]>>) {
+    super("readings-taken", upward);
+    this.readings = readings;
+  }
+}

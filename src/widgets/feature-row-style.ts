@@ -1,0 +1,122 @@
+import { css } from "lit";
+
+/** A row is one line where there is room, two on a phone. */
+export const featureRowStyle = css`
+  :host {
+    display: block;
+    container-type: inline-size;
+  }
+  .row {
+    display: grid;
+    grid-template-columns: minmax(7.2rem, 10.5rem) minmax(5rem, 1fr) 6.4rem 1.75rem 1.75rem 46px;
+    gap: 0 0.5rem;
+    align-items: center;
+    min-height: 2.6rem;
+  }
+  .name {
+    min-height: 2rem;
+    padding: 0;
+    border: 0;
+    background: none;
+    text-align: start;
+    text-decoration: underline dotted var(--edge);
+    text-underline-offset: 0.25em;
+  }
+  .name:hover {
+    text-decoration-color: var(--accent);
+  }
+  .slide {
+    position: relative;
+    display: block;
+  }
+  .slide input {
+    position: relative;
+    display: block;
+  }
+  .mark {
+    position: absolute;
+    top: 50%;
+    width: 2px;
+    height: 18px;
+    margin: -9px 0 0 -1px;
+    background: var(--ink-soft);
+  }
+  .number {
+    display: flex;
+    gap: 0.3rem;
+    align-items: baseline;
+  }
+  .number input {
+    width: 4rem;
+    min-height: 2rem;
+    padding: 0 0.4rem;
+    text-align: end;
+  }
+  .number input[aria-invalid] {
+    border: 2px solid var(--loud-word);
+  }
+  .unit {
+    color: var(--ink-soft);
+    font-size: 0.8125rem;
+  }
+  .icon {
+    display: grid;
+    place-items: center;
+    width: 1.75rem;
+    min-height: 1.75rem;
+    padding: 0;
+    border-color: transparent;
+    background: none;
+    color: var(--ink-soft);
+  }
+  .icon[aria-pressed="true"] {
+    border-color: var(--accent);
+    color: var(--accent);
+  }
+  .forget {
+    font-size: 1.125rem;
+  }
+  .blank {
+    color: var(--ink-soft);
+    font-style: italic;
+  }
+  .enter {
+    grid-column: 3 / 6;
+    min-height: 2rem;
+  }
+  .remark,
+  .how {
+    margin: 0 0 0.35rem;
+    color: var(--ink-soft);
+    font-size: 0.8125rem;
+  }
+  .remark.problem {
+    color: var(--loud-word);
+    font-weight: 600;
+  }
+  .how {
+    max-width: 36rem;
+    padding-inline-start: 0.6rem;
+    border-inline-start: 3px solid var(--rule);
+  }
+  @container (max-width: 31rem) {
+    .row {
+      grid-template-columns: 1fr auto 2.25rem 2.25rem 46px;
+      padding-block: 0.3rem;
+    }
+    .icon {
+      width: 2.25rem;
+      min-height: 2.25rem;
+    }
+    .slide {
+      grid-column: 1 / -1;
+      grid-row: 2;
+    }
+    .slide input {
+      height: 2.4rem;
+    }
+    .enter {
+      grid-column: 3 / -1;
+    }
+  }
+`;

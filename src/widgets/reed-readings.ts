@@ -1,0 +1,183 @@
+import { LitElement, css, html, nothing } from "lit";
+import type { ReedModel } from "../engine/model.js";
+import type { ReadingProblem } from "../book/reading-problem.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import type { LengthUnit } from "../reed/units.js";
+import { ReadingsTakenEvent } from "./events.js";
+import { look } from "./look.js";
+
+/**
+ * Readings from a table: paste, choose or drop; good cells are taken, each bad one is told.
+ *
+ * @fires readings-taken - all readings of each feature, in the model's units
+ */
+export class ReedReadings extends LitElement {
+  static override styles = [
+    look,
+    css`
+      :host {
+        display: block;
+      }
+      .drop {
+        display: grid;
+        gap: 0.6rem;
+        padding: 0.9rem;
+        border: 1.5px dashed var(--edge);
+        border-radius: 10px;
+      }
+      .drop.over {
+        border-color: var(--accent);
+        background: color-mix(in srgb, var(--accent) 10%, transparent);
+      }
+      p,
+      ul {
+        max-width: 44rem;
+        margin: 0;
+      }
+      textarea {
+        width: 100%;
+        min-height: 9rem;
+        padding: 0.5rem;
+        font-family: ui-monospace, "DejaVu Sans Mono", monospace;
+        tab-size: 24;
+      }
+      .row {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.6rem;
+        align-items: center;
+      }
+      .soft {
+        color: var(--ink-soft);
+      }
+      .main {
+        border-color: var(--accent);
+        font-weight: 600;
+      }
+      .problems {
+        padding-inline-start: 1.2rem;
+        color: var(--loud-word);
+      }
+    `,
+  ];
+
+  static override properties = {
+    model: { attribute: false },
+    unit: { type: String },
+    text: { attribute: false },
+    outcome: { state: true },
+    over: { state: true },
+  };
+
+  declare model: ReedModel;
+  declare unit: LengthUnit;
+  declare text: Catalogue;
+  declare outcome: { readonly count: number; readonly problems: readonly string[] } | undefined;
+  declare over: boolean;
+
+  constructor() {
+    super();
+    this.unit = "mm";
+    this.text = english;
+    this.over = false;
+  }
+
+  override render() {
+    const words = this.text.readings;
+    return html`<div
+      class="drop ${this.over ? "over" : ""}"
+      @dragover=${this.#onDragOver}
+      @dragleave=${this.#onDragLeave}
+      @drop=${this.#onDrop}
+    >
+      <h2>${words.title}</h2>
+      <p>${words.explain}</p>
+      <label>
+        <span class="unseen">${words.area}</span>
+        <textarea spellcheck="false" placeholder=${words.placeholder}></textarea>
+      </label>
+      <p class="soft">${words.unit(this.text.units[this.unit].spoken)}</p>
+      <div class="row">
+        <button class="main" @click=${this.#takePasted}>${words.take}</button>
+        <label class="file"
+          >${words.file}
+          <input
+            type="file"
+            accept=".csv,.tsv,.txt,.json,text/csv,application/json"
+            @change=${this.#onFile}
+        /></label>
+        <span class="soft">${words.drop}</span>
+      </div>
+      <div role="status">${this.#told()}</div>
+    </div>`;
+  }
+
+  #told() {
+    if (!this.outcome) return nothing;
+    const { count, problems } = this.outcome;
+    const words = this.text.readings;
+    return html`<p>${count > 0 ? words.accepted(count) : words.none}</p>
+      ${
+        problems.length > 0
+          ? html`<p>${words.problems(problems.length)}</p>
+              <ul class="problems">
+                ${problems.map((problem) => html`<li>${problem}</li>`)}
+              </ul>`
+          : nothing
+      }`;
+  }
+
+  override focus(): void {
+    this.renderRoot.querySelector("textarea")?.focus();
+  }
+
+  #takePasted(): void {
+    void this.#take(this.renderRoot.querySelector("textarea")!.value);
+  }
+
+  #onFile(event: Event): void {
+    const field = event.target as HTMLInputElement;
+    const file = field.files?.[0];
+    if (file) void this.#takeFile(file);
+    field.value = ""; // the same file, mended, can be chosen again
+  }
+
+  #onDragOver(event: DragEvent): void {
+    event.preventDefault();
+    this.over = true;
+  }
+
+  #onDragLeave(): void {
+    this.over = false;
+  }
+
+  #onDrop(event: DragEvent): void {
+    event.preventDefault();
+    this.over = false;
+    const file = event.dataTransfer?.files[0];
+    const dropped = event.dataTransfer?.getData("text/plain");
+    if (file) void this.#takeFile(file);
+    else if (dropped) void this.#take(dropped);
+  }
+
+  async #takeFile(file: File): Promise<void> {
+    try {
+      await this.#take(await file.text(), file.name);
+    } catch {
+      this.outcome = { count: 0, problems: [this.text.readings.unreadable(file.name)] };
+    }
+  }
+
+  /** The parser comes only when it is needed: most visits never paste. */
+  async #take(text: string, file?: string): Promise<void> {
+    const { readReadings } = await import("../book/read-readings.js");
+    const { model, unit } = this;
+    const { readings, problems } = readReadings(
+      text,
+      file === undefined ? { model, unit } : { model, unit, file },
+    );
+    const count = Object.keys(readings).length;
+    this.outcome = { count, problems: problems.map((problem: ReadingProblem) => problem.message) };
+    if (count > 0) this.dispatchEvent(new ReadingsTakenEvent(readings));
+  }
+}

@@ -1,0 +1,131 @@
+import { LitElement, css, html, nothing } from "lit";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import type { Pull } from "../engine/pulls.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import type { LengthUnit } from "../reed/units.js";
+import { unevenness } from "../reed/uneven.js";
+import { readingText, unitSign } from "../reed/reading-text.js";
+import { define } from "./define.js";
+import { look } from "./look.js";
+import { ReedFeatureRow } from "./reed-feature-row.js";
+
+define("reed-feature-row", ReedFeatureRow);
+
+/** The recipe: every feature in its group, and the ratios read against each other. */
+export class ReedRecipe extends LitElement {
+  static override styles = [
+    look,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      section + section {
+        margin-top: 0.6rem;
+        padding-top: 0.5rem;
+        border-top: 1px solid var(--rule);
+      }
+      dl {
+        display: grid;
+        grid-template-columns: minmax(7.2rem, 10.5rem) auto 1fr;
+        gap: 0.2rem 0.75rem;
+        margin: 0.3rem 0 0;
+      }
+      dd {
+        margin: 0;
+      }
+      .allRound {
+        color: var(--ink-soft);
+      }
+    `,
+  ];
+
+  static override properties = {
+    model: { attribute: false },
+    values: { attribute: false },
+    readings: { attribute: false },
+    locked: { attribute: false },
+    pulls: { attribute: false },
+    unit: { type: String },
+    text: { attribute: false },
+  };
+
+  declare model: ReedModel;
+  declare values: Values;
+  /** All readings of a feature whose value is their mean. */
+  declare readings: Readonly<Record<FeatureId, readonly number[]>>;
+  declare locked: readonly FeatureId[];
+  declare pulls: readonly Pull[];
+  declare unit: LengthUnit;
+  declare text: Catalogue;
+
+  constructor() {
+    super();
+    this.values = {};
+    this.readings = {};
+    this.locked = [];
+    this.pulls = [];
+    this.unit = "mm";
+    this.text = english;
+  }
+
+  override render() {
+    return html`${this.model.groups.map(
+      (group) =>
+        html`<section>
+          <h3>${group.label}</h3>
+          ${this.model.features.filter((feature) => feature.group === group.id).map((feature) => this.#row(feature.id))}
+        </section>`,
+    )}${this.#ratios()}`;
+  }
+
+  #row(id: FeatureId) {
+    const feature = this.model.features.find((one) => one.id === id)!;
+    return html`<reed-feature-row
+      id=${id}
+      .feature=${feature}
+      .value=${this.values[id]}
+      .pull=${this.pulls.find((one) => one.feature === id)}
+      .locked=${this.locked.includes(id)}
+      .unit=${this.unit}
+      .note=${this.#note(id)}
+      .text=${this.text}
+    ></reed-feature-row>`;
+  }
+
+  #note(id: FeatureId): string {
+    const all = this.readings[id] ?? [];
+    if (all.length < 2) return "";
+    const feature = this.model.features.find((one) => one.id === id)!;
+    const uneven = unevenness(id, all);
+    if (!uneven) return this.text.recipe.repeats(all.length);
+    const spread = `${readingText(feature, uneven.spread, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`;
+    return this.text.recipe.uneven(feature.label, spread.trim());
+  }
+
+  #ratios() {
+    const rows = this.model.ratios.flatMap((ratio) => {
+      const [above, below] = [this.values[ratio.of], this.values[ratio.to]];
+      return above === undefined || !below ? [] : [{ ratio, value: above / below }];
+    });
+    if (rows.length === 0) return nothing;
+    return html`<section>
+      <h3>${this.text.recipe.ratios}</h3>
+      <dl>
+        ${rows.map(
+          ({ ratio, value }) =>
+            html`<dt>${ratio.label}</dt>
+              <dd>${this.text.number(value, 2)}</dd>
+              <dd class="allRound">
+                ${this.text.recipe.allRoundMark(this.text.number(this.#allRound(ratio.of) / this.#allRound(ratio.to), 2))}
+              </dd>`,
+        )}
+      </dl>
+    </section>`;
+  }
+
+  #allRound(id: FeatureId): number {
+    const { high, low, loud } = this.model.features.find((one) => one.id === id)!.corners;
+    return (high + low + loud) / 3;
+  }
+}

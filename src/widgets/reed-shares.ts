@@ -1,0 +1,132 @@
+import { LitElement, css, html } from "lit";
+import { live } from "lit/directives/live.js";
+import { withShare, type Blend } from "../engine/blend.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
+import { look } from "./look.js";
+
+const order = ["high", "low", "loud"] as const;
+
+/**
+ * The point as three sliders with number fields; what one takes, the others give in proportion.
+ *
+ * @fires blend-picked - the blend that was asked for
+ * @fires gesture-ended - when the slider is let go, left, or a number has been entered
+ */
+export class ReedShares extends LitElement {
+  static override styles = [
+    look,
+    css`
+      fieldset {
+        display: grid;
+        gap: 0.1rem 0.75rem;
+        grid-template-columns: minmax(6.5rem, auto) 1fr auto;
+        align-items: center;
+        margin: 0;
+        padding: 0;
+        border: 0;
+      }
+      input[type="number"] {
+        width: 4.2rem;
+        min-height: 2rem;
+        padding: 0 0.4rem;
+        text-align: end;
+      }
+      .cell {
+        white-space: nowrap;
+      }
+      .high {
+        color: var(--high-word);
+      }
+      .low {
+        color: var(--low-word);
+      }
+      .loud {
+        color: var(--loud-word);
+      }
+    `,
+  ];
+
+  static override properties = {
+    blend: { attribute: false },
+    text: { attribute: false },
+  };
+
+  /** The raw blend of the reed; undefined: nothing to move. */
+  declare blend: Blend | undefined;
+  declare text: Catalogue;
+  #gesture = 0;
+  /** The blend that the gesture set out from: out to 100 % and back brings the other two back. */
+  #from: Blend | undefined;
+
+  constructor() {
+    super();
+    this.text = english;
+  }
+
+  override render() {
+    const inside = this.blend && nearestBlend(this.blend);
+    return html`<fieldset ?disabled=${!inside}>
+      <legend class="unseen">${this.text.shares.title}</legend>
+      ${order.map((id, k) => this.#row(id, k as 0 | 1 | 2, inside?.[k] ?? 0))}
+    </fieldset>`;
+  }
+
+  #row(id: (typeof order)[number], k: 0 | 1 | 2, share: number) {
+    const { text } = this;
+    const percent = Math.round(share * 100);
+    return html`<label class=${id} for="slider-${id}">${text.corners[id]}</label>
+      <input
+        id="slider-${id}"
+        type="range"
+        min="0"
+        max="100"
+        step="1"
+        .value=${live(String(percent))}
+        aria-valuetext=${text.shares.valueText(share, text.purposes[id])}
+        @pointerdown=${this.#begin}
+        @focus=${this.#begin}
+        @input=${(event: Event) => this.#ask(k, event)}
+        @change=${this.#end}
+      />
+      <span class="cell"
+        ><input
+          type="number"
+          min="0"
+          max="100"
+          step="1"
+          aria-label=${text.shares.field(text.corners[id])}
+          .value=${live(String(percent))}
+          @change=${(event: Event) => this.#enter(k, event)}
+        />
+        %</span
+      >`;
+  }
+
+  #begin(): void {
+    this.#gesture += 1;
+  }
+
+  #ask(k: 0 | 1 | 2, event: Event): void {
+    const share = (event.target as HTMLInputElement).valueAsNumber / 100;
+    if (!this.blend || !Number.isFinite(share)) return;
+    this.#from ??= nearestBlend(this.blend);
+    this.dispatchEvent(
+      new BlendPickedEvent(withShare(this.#from, k, share), `share-${k}-${this.#gesture}`),
+    );
+  }
+
+  #enter(k: 0 | 1 | 2, event: Event): void {
+    const field = event.target as HTMLInputElement;
+    this.#begin();
+    if (Number.isFinite(field.valueAsNumber)) this.#ask(k, event);
+    else this.requestUpdate(); // an empty field takes the present share back
+    this.#end();
+  }
+
+  #end(): void {
+    this.#from = undefined;
+    this.dispatchEvent(new GestureEndedEvent());
+  }
+}

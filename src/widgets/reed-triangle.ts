@@ -1,0 +1,311 @@
+import { LitElement, html, nothing, svg, type SVGTemplateResult } from "lit";
+import type { Blend } from "../engine/blend.js";
+import type { CertaintyEllipse } from "../engine/certainty.js";
+import { blendToPoint, pointToBlend, type Point } from "../engine/frame.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
+import {
+  gridLines,
+  polygonPath,
+  readingLines,
+  round,
+  triangleLayout,
+  type TriangleLayout,
+} from "../drawing/triangle-layout.js";
+import type { Layer } from "../reed/bench.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
+import { look } from "./look.js";
+import { triangleStyle } from "./triangle-style.js";
+
+const order = ["high", "low", "loud"] as const;
+
+/** Steps of the arrow keys, in shares: plain, with Shift, with the Page keys. */
+const steps = { plain: 0.02, fine: 0.004, coarse: 0.1 };
+
+/**
+ * The triangle with the reed's point: click, drag or keys ask for another blend.
+ *
+ * @fires blend-picked - the blend that was asked for, inside the closed triangle
+ * @fires gesture-ended - when a drag or a row of key presses is over
+ */
+export class ReedTriangle extends LitElement {
+  static override styles = [look, triangleStyle];
+
+  static override properties = {
+    blend: { attribute: false },
+    ghost: { attribute: false },
+    ellipse: { attribute: false },
+    layers: { attribute: false },
+    still: { type: Boolean },
+    text: { attribute: false },
+    greatestHeight: { type: Number, attribute: "greatest-height" },
+    layoutWidth: { state: true },
+    grip: { state: true },
+  };
+
+  /** The raw blend of the reed; undefined while the readings cannot place it. */
+  declare blend: Blend | undefined;
+  /** Where it was before. */
+  declare ghost: Blend | undefined;
+  declare ellipse: CertaintyEllipse | undefined;
+  declare layers: readonly Layer[];
+  /** A picture only: nothing can be moved. */
+  declare still: boolean;
+  declare text: Catalogue;
+  /** Keeps the drawing from growing taller than this, px. */
+  declare greatestHeight: number;
+  declare layoutWidth: number;
+  /** While dragging: from the pointer to the point, px. */
+  declare grip: Point | undefined;
+
+  /** Where the keys stand: the owner may round the recipe, but ten fine steps must still be ten. */
+  #keyBlend: Blend | undefined;
+  #gesture = 0;
+  #watcher: ResizeObserver | undefined;
+
+  constructor() {
+    super();
+    this.layers = [];
+    this.still = false;
+    this.text = english;
+    this.greatestHeight = 640;
+    this.layoutWidth = 480;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (typeof ResizeObserver === "undefined") return;
+    this.#watcher = new ResizeObserver(([entry]) => {
+      const width = Math.round(entry!.contentRect.width);
+      if (width > 0) this.layoutWidth = width;
+    });
+    this.#watcher.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#watcher?.disconnect();
+  }
+
+  override render() {
+    const layout = triangleLayout(Math.max(240, this.layoutWidth), this.greatestHeight);
+    return html`
+      <div
+        class="plane"
+        part="plane"
+        tabindex=${this.still ? nothing : 0}
+        role="group"
+        aria-label=${this.text.triangle.point}
+        aria-describedby="help"
+        @keydown=${this.#onKey}
+        @blur=${this.#endKeys}
+      >
+        ${this.#drawing(layout)}
+      </div>
+      <p id="help" class="unseen">${this.text.triangle.instructions}</p>
+    `;
+  }
+
+  #drawing(layout: TriangleLayout) {
+    const { width, height, frame } = layout;
+    const corners = polygonPath(frame);
+    return html`<svg
+      width=${round(width)}
+      height=${round(height)}
+      viewBox="0 0 ${round(width)} ${round(height)}"
+      role="img"
+      aria-label=${this.#description()}
+      @pointerdown=${this.#onDown}
+      @pointermove=${this.#onMove}
+      @pointerup=${this.#onUp}
+      @pointercancel=${this.#onUp}
+      @click=${this.#onClick}
+    >
+      <defs>${order.map((id, k) => tint(id, k, frame))}</defs>
+      <path class="paper" d=${corners}></path>
+      ${order.map((id) => svg`<path class="tint" d=${corners} fill="url(#tint-${id})"></path>`)}
+      ${gridLines(frame).map(
+        ({ from, to }) =>
+          svg`<line class="grid" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>`,
+      )}
+      <path class="side" d=${corners}></path>
+      ${this.#centre(layout)} ${this.#labels(layout)} ${this.#ellipse(layout)}
+      ${this.#reading(layout)} ${this.#ghostMark(layout)} ${this.#point(layout)}
+    </svg>`;
+  }
+
+  #description(): string {
+    const { blend, text } = this;
+    if (!blend) return `${text.triangle.title}. ${text.triangle.noPoint}`;
+    const shares = order.map((id, k) => `${text.percent(blend[k]!)} ${text.purposes[id]}`);
+    return `${text.triangle.title}. ${text.triangle.point}: ${shares.join(", ")}.`;
+  }
+
+  #labels({ labels }: TriangleLayout): SVGTemplateResult[] {
+    return order.map((id, k) => {
+      const { x, y, anchor } = labels[k]!;
+      const share = this.blend ? this.text.percent(this.blend[k]!) : "";
+      return svg`<text class="corner ${id}" x=${round(x)} y=${round(y)} text-anchor=${anchor}>${this.text.corners[id]}</text>
+        <text class="share" x=${round(x)} y=${round(y + 19)} text-anchor=${anchor}>${share}</text>`;
+    });
+  }
+
+  #centre({ frame }: TriangleLayout): SVGTemplateResult {
+    const [x, y] = blendToPoint([1 / 3, 1 / 3, 1 / 3], frame);
+    const far = this.blend && Math.hypot(...this.blend.map((share) => share - 1 / 3)) > 0.16;
+    return svg`<circle class="centre" cx=${round(x)} cy=${round(y)} r="5"></circle>
+      ${far ? svg`<text class="note" x=${round(x)} y=${round(y + 20)} text-anchor="middle">${this.text.triangle.centre}</text>` : nothing}`;
+  }
+
+  #ellipse({ frame, side }: TriangleLayout): SVGTemplateResult | typeof nothing {
+    if (!this.ellipse || !this.blend || !this.layers.includes("certainty")) return nothing;
+    const [x, y] = blendToPoint(this.blend, frame);
+    const [major, minor] = this.ellipse.semiAxes;
+    const degrees = round((-this.ellipse.angle * 180) / Math.PI);
+    return svg`<ellipse class="certainty" cx=${round(x)} cy=${round(y)} rx=${round(major * side)} ry=${round(minor * side)}
+      transform="rotate(${degrees} ${round(x)} ${round(y)})"></ellipse>`;
+  }
+
+  #reading({ frame }: TriangleLayout): SVGTemplateResult[] | typeof nothing {
+    if (!this.blend || !this.layers.includes("readingLines")) return nothing;
+    return readingLines(nearestBlend(this.blend), frame).map(
+      ({ from, to, label, share }, k) => svg`
+        <line class="reading ${order[k]}" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
+        <text class="tick ${order[k]}" x=${round(label[0])} y=${round(label[1])} text-anchor="middle">${this.text.percent(share)}</text>`,
+    );
+  }
+
+  #ghostMark({ frame }: TriangleLayout): SVGTemplateResult | typeof nothing {
+    if (!this.ghost || !this.blend) return nothing;
+    const from = blendToPoint(this.ghost, frame);
+    const to = blendToPoint(this.blend, frame);
+    if (Math.hypot(to[0] - from[0], to[1] - from[1]) < 3) return nothing;
+    return svg`<g class="ghost"><line x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
+      <circle cx=${round(from[0])} cy=${round(from[1])} r="7"></circle></g>`;
+  }
+
+  #point({ frame }: TriangleLayout): SVGTemplateResult | typeof nothing {
+    if (!this.blend) return nothing;
+    const [x, y] = blendToPoint(this.blend, frame);
+    return svg`<g class="handle" part="point" transform="translate(${round(x)} ${round(y)})">
+      <circle class="grasp" r="22"></circle><circle class="halo" r="11"></circle><circle class="dot" r="8"></circle></g>`;
+  }
+
+  #layout(): TriangleLayout {
+    return triangleLayout(Math.max(240, this.layoutWidth), this.greatestHeight);
+  }
+
+  #pointerPlace(event: PointerEvent | MouseEvent): Point {
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    return [event.clientX - box.left, event.clientY - box.top];
+  }
+
+  #onDown(event: PointerEvent): void {
+    if (this.still || !this.blend || event.button !== 0) return;
+    const [x, y] = this.#pointerPlace(event);
+    const { frame } = this.#layout();
+    const point = blendToPoint(this.blend, frame);
+    const onHandle = Math.hypot(x - point[0], y - point[1]) <= 22;
+    // A finger on the triangle may be scrolling the page: it drags only from the point, and a tap places it.
+    if (!onHandle && (event.pointerType === "touch" || !inside(pointToBlend([x, y], frame))))
+      return;
+    this.grip = onHandle ? [point[0] - x, point[1] - y] : [0, 0];
+    this.#gesture += 1;
+    this.#keyBlend = undefined;
+    (event.currentTarget as Element).setPointerCapture(event.pointerId);
+    if (!onHandle) this.#ask([x, y]);
+  }
+
+  #onMove(event: PointerEvent): void {
+    if (!this.grip) return;
+    const [x, y] = this.#pointerPlace(event);
+    this.#ask([x + this.grip[0], y + this.grip[1]]);
+  }
+
+  #onUp(): void {
+    if (!this.grip) return;
+    this.grip = undefined;
+    this.dispatchEvent(new GestureEndedEvent());
+  }
+
+  #onClick(event: MouseEvent): void {
+    const touched = (event as PointerEvent).pointerType === "touch";
+    if (this.still || !this.blend || !touched) return;
+    const place = this.#pointerPlace(event);
+    if (!inside(pointToBlend(place, this.#layout().frame))) return;
+    this.#gesture += 1;
+    this.#ask(place);
+    this.dispatchEvent(new GestureEndedEvent());
+  }
+
+  #ask(point: Point): void {
+    const blend = nearestBlend(pointToBlend(point, this.#layout().frame));
+    this.dispatchEvent(new BlendPickedEvent(blend, `point-${this.#gesture}`));
+  }
+
+  #onKey(event: KeyboardEvent): void {
+    if (this.still || !this.blend || event.ctrlKey || event.metaKey || event.altKey) return;
+    const move = keyMove(event);
+    if (!move) return;
+    event.preventDefault();
+    const near =
+      this.#keyBlend &&
+      Math.hypot(...this.#keyBlend.map((share, k) => share - this.blend![k]!)) < 0.03;
+    const from = near ? this.#keyBlend! : this.blend;
+    const next = nearestBlend(
+      move === "centre"
+        ? [1 / 3, 1 / 3, 1 / 3]
+        : [from[0] + move[0], from[1] + move[1], from[2] + move[2]],
+    );
+    if (!this.#keyBlend) this.#gesture += 1;
+    this.#keyBlend = next;
+    this.dispatchEvent(new BlendPickedEvent(next, `keys-${this.#gesture}`));
+  }
+
+  #endKeys(): void {
+    if (!this.#keyBlend) return;
+    this.#keyBlend = undefined;
+    this.dispatchEvent(new GestureEndedEvent());
+  }
+}
+
+/** A move of the blend for a key: Up and Down along high, Left and Right from low to loud. */
+function keyMove(event: KeyboardEvent): Blend | "centre" | undefined {
+  const size = event.shiftKey ? steps.fine : steps.plain;
+  switch (event.key) {
+    case "ArrowUp":
+      return [size, -size / 2, -size / 2];
+    case "ArrowDown":
+      return [-size, size / 2, size / 2];
+    case "ArrowLeft":
+      return [0, size, -size];
+    case "ArrowRight":
+      return [0, -size, size];
+    case "PageUp":
+      return [steps.coarse, -steps.coarse / 2, -steps.coarse / 2];
+    case "PageDown":
+      return [-steps.coarse, steps.coarse / 2, steps.coarse / 2];
+    case "Home":
+      return "centre";
+    default:
+      return undefined;
+  }
+}
+
+function inside(blend: Blend): boolean {
+  return blend.every((share) => share >= -0.01);
+}
+
+/** A corner's tint: strongest in the corner, gone a little past the middle. */
+function tint(id: string, k: number, frame: readonly Point[]): SVGTemplateResult {
+  const from = frame[k]!;
+  const others = frame.filter((_, i) => i !== k);
+  const opposite: Point = [
+    (others[0]![0] + others[1]![0]) / 2,
+    (others[0]![1] + others[1]![1]) / 2,
+  ];
+  return svg`<linearGradient id="tint-${id}" gradientUnits="userSpaceOnUse" x1=${round(from[0])} y1=${round(from[1])}
+    x2=${round(opposite[0])} y2=${round(opposite[1])}>
+    <stop class=${id} offset="0" stop-opacity="0.42"></stop><stop class=${id} offset="0.78" stop-opacity="0"></stop>
+  </linearGradient>`;
+}

@@ -1,0 +1,164 @@
+import { css } from "lit";
+
+/** How the triangle is drawn; it stays quiet, ink is for the point. */
+export const triangleStyle = css`
+  :host {
+    display: block;
+    min-width: 0;
+  }
+  .plane {
+    border-radius: 10px;
+    outline: none;
+  }
+  svg {
+    display: block;
+    overflow: visible;
+    user-select: none;
+    -webkit-user-select: none;
+  }
+  .paper {
+    fill: var(--card);
+  }
+  .tint {
+    pointer-events: none;
+  }
+  stop.high {
+    stop-color: var(--high);
+  }
+  stop.low {
+    stop-color: var(--low);
+  }
+  stop.loud {
+    stop-color: var(--loud);
+  }
+  .grid {
+    stroke: var(--reed-grid, #fff);
+    stroke-width: 1.2;
+  }
+  .side {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.6;
+    stroke-linejoin: round;
+  }
+  text {
+    fill: var(--ink);
+    font-family: var(--sans);
+    font-size: 0.875rem;
+  }
+  .corner {
+    font-size: 1rem;
+    font-weight: 650;
+  }
+  .corner.high,
+  .tick.high {
+    fill: var(--high-word);
+  }
+  .corner.low,
+  .tick.low {
+    fill: var(--low-word);
+  }
+  .corner.loud,
+  .tick.loud {
+    fill: var(--loud-word);
+  }
+  .tick {
+    font-weight: 600;
+  }
+  .note {
+    fill: var(--ink-soft);
+    font-size: 0.8125rem;
+  }
+  .share {
+    fill: var(--ink-soft);
+  }
+  .centre {
+    fill: none;
+    stroke: var(--ink-soft);
+    stroke-width: 1.4;
+  }
+  .certainty {
+    fill: var(--ink);
+    fill-opacity: 0.06;
+    stroke: var(--ink-soft);
+    stroke-width: 1.3;
+    pointer-events: none;
+  }
+  .reading {
+    stroke-width: 1.6;
+    stroke-dasharray: 6 4;
+    pointer-events: none;
+  }
+  .reading.high {
+    stroke: var(--high-word);
+  }
+  .reading.low {
+    stroke: var(--low-word);
+  }
+  .reading.loud {
+    stroke: var(--loud-word);
+  }
+  .ghost {
+    fill: none;
+    stroke: var(--ink-soft);
+    stroke-width: 1.4;
+    stroke-dasharray: 3 3;
+    pointer-events: none;
+  }
+  .handle {
+    cursor: grab;
+    touch-action: none;
+  }
+  .grasp {
+    fill: transparent;
+  }
+  .halo {
+    fill: var(--card);
+  }
+  .dot {
+    fill: var(--ink);
+  }
+  .handle:hover .halo {
+    fill: var(--accent);
+  }
+  .plane:focus-visible .halo {
+    fill: var(--accent);
+    stroke: var(--accent);
+    stroke-width: 5;
+  }
+  @media (forced-colors: active) {
+    .paper {
+      fill: Canvas;
+    }
+    .tint {
+      display: none;
+    }
+    .grid {
+      stroke: GrayText;
+    }
+    .side,
+    .centre,
+    .ghost,
+    .certainty,
+    .reading {
+      stroke: CanvasText;
+    }
+    text,
+    .corner,
+    .tick,
+    .share,
+    .note {
+      fill: CanvasText;
+    }
+    .dot {
+      fill: CanvasText;
+    }
+    .halo {
+      fill: Canvas;
+    }
+    .plane:focus-visible .halo {
+      fill: Highlight;
+      stroke: Highlight;
+    }
+  }
+`;

@@ -1,0 +1,24 @@
+import { chromium, type Browser } from "playwright";
+import { findChromium } from "../../.ci/find-chromium.mjs";
+
+/** Path of the system's Chromium; undefined where there is none, and then the browser tests are skipped. */
+export const chromiumPath = findChromium();
+
+// No sandbox: tests may run as root in a container. The others keep the browser from calling out.
+const flags = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** Starts the system's Chromium without a window. */
+export function launch(): Promise<Browser> {
+  if (chromiumPath === undefined) {
+    throw new Error("launch: no Chromium found; guard browser tests with describe.skipIf");
+  }
+  return chromium.launch({ executablePath: chromiumPath, args: flags });
+}

@@ -1,0 +1,43 @@
+import { defineConfig } from "vitest/config";
+
+const unit = ["engine", "acoustics", "reed", "book", "lesson", "guards", "tables", "app"];
+const dom = ["drawing", "widgets", "scenes"];
+
+export default defineConfig({
+  // The built app works in any folder of any server.
+  base: "./",
+  build: { target: "es2022" },
+  test: {
+    reporters: ["default", "./.ci/closing-line-reporter.mjs"],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          environment: "node",
+          include: unit.map((room) => `tests/${room}/**/*.test.ts`),
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "dom",
+          environment: "jsdom",
+          include: dom.map((room) => `tests/${room}/**/*.test.ts`),
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          environment: "node",
+          include: ["tests/browser/**/*.test.ts"],
+          globalSetup: "./.ci/serve-built-app.ts",
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
