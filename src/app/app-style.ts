@@ -42,10 +42,12 @@ export const appStyle = css`
     margin: 0 auto;
     padding: 1rem clamp(0.75rem, 2.5cqi, 2rem) 2rem;
   }
+  .readings {
+    max-width: 104rem;
+    margin: 0 auto;
+    padding: 1rem clamp(0.75rem, 2.5cqi, 2rem) 0;
+  }
   .place {
-    display: grid;
-    gap: 0.75rem;
-    align-content: start;
     min-width: 0;
   }
   .under {
@@ -91,12 +93,12 @@ export const appStyle = css`
     color: var(--ink-soft);
   }
   .stopped {
-    min-height: 1.35em;
     margin: 0;
     color: var(--loud-word);
     font-weight: 600;
   }
   .card {
+    align-self: start;
     min-width: 0;
     padding: 0.9rem 1rem 1rem;
     border: 1px solid var(--rule);
@@ -140,15 +142,50 @@ export const appStyle = css`
   details p {
     margin: 0.2rem 0;
   }
-  @container page (min-width: 62rem) {
+  @media (max-width: 34rem) {
+    .tools .label {
+      position: absolute;
+      width: 1px;
+      height: 1px;
+      overflow: hidden;
+      clip-path: inset(50%);
+    }
+    .tools button,
+    .tools select {
+      padding-inline: 0.5rem;
+    }
+  }
+  /* In one column the triangle stays in sight while sliders further down move its point. */
+  @media (max-width: 61.99rem) and (min-height: 35rem) {
+    .place {
+      position: sticky;
+      top: 0;
+      z-index: 1;
+      margin-inline: calc(-1 * clamp(0.75rem, 2.5cqi, 2rem));
+      padding-top: 0.4rem;
+      border-bottom: 1px solid var(--rule);
+      background: var(--ground);
+    }
+  }
+  @media (min-width: 62rem) {
     main {
       grid-template-columns: minmax(0, 1.25fr) minmax(27rem, 1fr);
     }
-    main.readingsOpen {
-      grid-template-rows: auto auto;
+    main {
+      grid-template-rows: auto 1fr;
     }
-    .readings {
-      grid-column: 1 / -1;
+    .place {
+      grid-column: 1;
+      grid-row: 1;
+    }
+    .under {
+      grid-column: 1;
+      grid-row: 2;
+      align-content: start;
+    }
+    .card {
+      grid-column: 2;
+      grid-row: 1 / 3;
     }
   }
   @media print {

@@ -16,6 +16,8 @@ export interface BenchView {
   readonly pulls: readonly Pull[];
   readonly ellipse?: CertaintyEllipse;
   readonly gaugeEllipse?: CertaintyEllipse;
+  /** The one that is drawn, at 68 %: at 95 % it would hide the triangle. */
+  readonly drawnEllipse?: CertaintyEllipse;
   /** Where the point was before the last step. */
   readonly ghost?: Blend;
   readonly sentence: Sentence;
@@ -41,6 +43,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
     placed,
     pulls: pulls(map, values),
     ellipse: certaintyEllipse(map, { gaugeError }),
+    drawnEllipse: certaintyEllipse(map, { gaugeError, coverage: 0.68 }),
     gaugeEllipse: certaintyEllipse(map, { gaugeError, recipeScatter: 0 }),
     ...(ghost ? { ghost } : {}),
     sentence: describeReed({ model, values, place: { map, placed } }, text),

@@ -46,6 +46,7 @@ export class ReedpointApp extends LitElement {
     said: { state: true },
     pasting: { state: true },
     theme: { state: true },
+    narrow: { state: true },
   };
 
   declare text: Catalogue;
@@ -54,9 +55,12 @@ export class ReedpointApp extends LitElement {
   declare said: string;
   declare pasting: boolean;
   declare theme: Theme;
+  /** One column: the triangle then stays in sight, so it must leave room. */
+  declare narrow: boolean;
 
   readonly #model: ReedModel = bassoonModel;
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
+  readonly #wide = window.matchMedia("(min-width: 62rem)");
   readonly #announcer = new Announcer((words) => (this.said = words));
 
   constructor() {
@@ -66,6 +70,7 @@ export class ReedpointApp extends LitElement {
     this.said = "";
     this.pasting = false;
     this.theme = "auto";
+    this.narrow = !this.#wide.matches;
     this.state = startState(this.#model);
     const code = this.#address.code();
     if (code) this.#start(code);
@@ -74,6 +79,7 @@ export class ReedpointApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#address.connect();
+    this.#wide.addEventListener("change", this.#onWidth);
     window.addEventListener("keydown", this.#onKey);
   }
 
@@ -81,6 +87,7 @@ export class ReedpointApp extends LitElement {
     super.disconnectedCallback();
     this.#address.disconnect();
     this.#announcer.stop();
+    this.#wide.removeEventListener("change", this.#onWidth);
     window.removeEventListener("keydown", this.#onKey);
   }
 
@@ -110,16 +117,14 @@ export class ReedpointApp extends LitElement {
   override render() {
     const view = viewBench(this.state, this.text);
     return html`
-      ${this.#header()} ${this.#noticeBar()}
+      ${this.#header()} ${this.#noticeBar()} ${this.pasting ? this.#readings() : nothing}
       <main
-        class=${this.pasting ? "readingsOpen" : ""}
         @value-picked=${this.#onValue}
         @blend-picked=${this.#onBlend}
         @lock-picked=${this.#onLock}
         @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
-        @readings-taken=${this.#onReadings}
       >
-        ${this.pasting ? this.#readings() : nothing} ${this.#place(view)} ${this.#recipe(view)}
+        ${this.#place(view)} ${this.#recipe(view)}
       </main>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
@@ -135,19 +140,6 @@ export class ReedpointApp extends LitElement {
         <button @click=${() => (this.pasting = !this.pasting)} aria-expanded=${this.pasting}>
           ${this.text.readings.open}
         </button>
-        <label
-          >${words.unit}
-          <select
-            @change=${(event: Event) => this.#dispatch({ type: "unit-set", unit: picked(event) as LengthUnit })}
-          >
-            ${lengthUnits.map(
-              (unit) =>
-                html`<option value=${unit} ?selected=${unit === this.state.present.bench.unit}>
-                  ${this.text.units[unit].name}
-                </option>`,
-            )}
-          </select></label
-        >
         <button ?disabled=${past.length === 0} @click=${() => this.#dispatch({ type: "undo" })}>
           ${words.undo}
         </button>
@@ -157,7 +149,7 @@ export class ReedpointApp extends LitElement {
         <button @click=${() => this.#dispatch({ type: "reset" })}>${words.reset}</button>
         <button @click=${this.#copyLink}>${words.link}</button>
         <label
-          >${words.theme}
+          ><span class="label">${words.theme}</span>
           <select @change=${this.#onTheme}>
             ${(["auto", "paper", "night"] as const).map(
               (theme) =>
@@ -171,12 +163,26 @@ export class ReedpointApp extends LitElement {
     </header>`;
   }
 
+  #unitChoice() {
+    return html`<label class="unitChoice"
+      >${this.text.bar.unit}
+      <select @change=${this.#onUnit}>
+        ${lengthUnits.map(
+          (unit) =>
+            html`<option value=${unit} ?selected=${unit === this.state.present.bench.unit}>
+              ${this.text.units[unit].name}
+            </option>`,
+        )}
+      </select></label
+    >`;
+  }
+
   #reedChoice() {
     const words = this.text.bar;
     const { reed } = this.state.present.bench;
     const demo = demoReeds.some((one) => one.reed === reed);
     return html`<label
-      >${words.reed}
+      ><span class="label">${words.reed}</span>
       <select .value=${reed} @change=${this.#onReed}>
         <option value="" ?selected=${reed === ""}>${words.allRound}</option>
         ${demo || reed === "" ? nothing : html`<option value=${reed} selected>${reed}</option>`}
@@ -196,7 +202,11 @@ export class ReedpointApp extends LitElement {
   }
 
   #readings() {
-    return html`<section class="readings noPrint">
+    return html`<section
+      class="readings noPrint"
+      aria-label=${this.text.readings.title}
+      @readings-taken=${this.#onReadings}
+    >
       <reed-readings
         .model=${this.#model}
         .unit=${this.state.present.bench.unit}
@@ -209,13 +219,15 @@ export class ReedpointApp extends LitElement {
     const { bench } = this.state.present;
     const story = demoReeds.find((one) => one.reed === bench.reed);
     return html`<section class="place" aria-label=${this.text.triangle.title}>
-      <reed-triangle
-        .blend=${view.placed?.raw}
-        .ghost=${view.ghost}
-        .ellipse=${view.ellipse}
-        .layers=${bench.layers}
-        .text=${this.text}
-      ></reed-triangle>
+        <reed-triangle
+          .blend=${view.placed?.raw}
+          .ghost=${view.ghost}
+          .ellipse=${view.drawnEllipse}
+          .layers=${bench.layers}
+          .greatestHeight=${this.narrow ? 300 : 640}
+          .text=${this.text}
+        ></reed-triangle>
+      </section>
       <div class="under">
         <p class="stopped" ?hidden=${!view.placed}>${this.#stopped(view)}</p>
         <reed-sentence .sentence=${view.sentence}></reed-sentence>
@@ -234,8 +246,7 @@ export class ReedpointApp extends LitElement {
           <p>${this.text.triangle.convention}</p>
         </details>
         <p class="honest">${this.text.certainty.modelNote}</p>
-      </div>
-    </section>`;
+      </div>`;
   }
 
   #stopped({ stoppedBy }: BenchView): string {
@@ -298,7 +309,10 @@ export class ReedpointApp extends LitElement {
   #recipe(view: BenchView) {
     const { bench, readings } = this.state.present;
     return html`<section class="card" aria-label=${this.text.recipe.title}>
-      <div class="cardHead"><h2>${this.text.recipe.title}</h2></div>
+      <div class="cardHead">
+        <h2>${this.text.recipe.title}</h2>
+        ${this.#unitChoice()}
+      </div>
       <reed-recipe
         .model=${this.#model}
         .values=${bench.values}
@@ -349,6 +363,10 @@ export class ReedpointApp extends LitElement {
     this.#dispatch({ type: "reed-loaded", reed, values: demo.readings, readings });
   }
 
+  #onUnit(event: Event): void {
+    this.#dispatch({ type: "unit-set", unit: picked(event) as LengthUnit });
+  }
+
   #onTheme(event: Event): void {
     this.theme = picked(event) as Theme;
     setTheme(document.documentElement, this.theme);
@@ -364,6 +382,10 @@ export class ReedpointApp extends LitElement {
       this.notice = words.linkFailed;
     }
   }
+
+  readonly #onWidth = (): void => {
+    this.narrow = !this.#wide.matches;
+  };
 
   readonly #onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return;

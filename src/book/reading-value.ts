@@ -1,4 +1,5 @@
 import type { Feature } from "../engine/model.js";
+import { isFarOutside } from "../reed/far-outside.js";
 import { type LengthUnit, lengthUnits, parseUnit, toMillimetres } from "../reed/units.js";
 import { type Fault, quoted } from "./reading-problem.js";
 
@@ -110,17 +111,6 @@ export function valueFault(
   const shown = `${feature.label} ${value}${unit ? ` ${unit}` : ""}${inModelUnit}`;
   const range = `${feature.min} to ${feature.max}${unit ? " mm" : ""}`;
   return { why: `${shown} is far outside ${range}`, allowed, ask: question(feature, value, unit) };
-}
-
-/**
- * More than a whole range beyond the range, or, where the range does not begin at 0, under a fifth of its
- * beginning or over five times its end: a thickness of 0.24 mm typed in inches, 0.0094, is less than a whole
- * range below the range and yet no reading in mm.
- */
-function isFarOutside({ min, max }: Feature, value: number): boolean {
-  const width = max - min;
-  if (value < min - width || value > max + width) return true;
-  return min > 0 && (value < min / 5 || value > max * 5);
 }
 
 /** Asks about the most likely slip: another unit, or height and width of a roundness swapped. */

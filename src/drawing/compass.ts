@@ -4,12 +4,15 @@ import type { Triple } from "../engine/model.js";
 import { arrow, type Arrow } from "./arrow.js";
 import { polygonPath, round } from "./triangle-layout.js";
 
+/** How many times longer a pull is drawn than the small triangle's own scale. */
+const magnification = 4;
+
 /** The little triangle beside a slider. */
 export interface Compass {
   readonly width: number;
   readonly height: number;
   readonly outline: string;
-  /** The way of the point over the feature's whole range: a line through the centre, and its end toward "more". */
+  /** The way of the point as the feature goes from one extreme of the corner reeds to the other, and its end toward "more". */
   readonly way: string;
   readonly more: Point;
   /** The pull now, from the centre; undefined where there is next to none. */
@@ -17,14 +20,15 @@ export interface Compass {
 }
 
 /**
- * A feature's pull in a small triangle, in length and direction true to the big one.
+ * A feature's pull in a small triangle: its direction is that of the big one, and lengths compare from one
+ * compass to the next. At true scale most pulls would be a dot, so all are drawn `magnification` times as long.
  *
- * Shape   perUnit and now as `pulls` gives them; the distance of the range's ends from the all-round value.
+ * Shape   perUnit and now as `pulls` gives them; half the distance of the corner values.
  * Unit    shares → px.
  */
 export function compass(
   pull: { readonly perUnit: Triple; readonly now: Triple },
-  range: { readonly below: number; readonly above: number },
+  halfSpread: number,
   width = 46,
 ): Compass {
   const rise = ((width - 4) * Math.sqrt(3)) / 2;
@@ -34,8 +38,8 @@ export function compass(
     [width - 2, 2 + rise],
   ];
   const centre = tip(frame, [0, 0, 0]);
-  const low = tip(frame, scaled(pull.perUnit, range.below));
-  const high = tip(frame, scaled(pull.perUnit, range.above));
+  const low = tip(frame, scaled(pull.perUnit, -halfSpread));
+  const high = tip(frame, scaled(pull.perUnit, halfSpread));
   const now = arrow(centre, tip(frame, pull.now), 6);
   return {
     width,
@@ -48,7 +52,8 @@ export function compass(
 }
 
 function tip(frame: Frame, move: Triple): Point {
-  return blendToPoint([1 / 3 + move[0], 1 / 3 + move[1], 1 / 3 + move[2]], frame);
+  const [high, low, loud] = scaled(move, magnification);
+  return blendToPoint([1 / 3 + high, 1 / 3 + low, 1 / 3 + loud], frame);
 }
 
 function scaled([high, low, loud]: Triple, factor: number): Triple {

@@ -24,13 +24,17 @@ const greatestSide = 620;
 /**
  * Fits an equilateral triangle with its corner names into a width.
  *
- * Unit    px. Domain  width from 200 up; names stand above the top and below the base, so they never crowd the sides.
+ * Unit    px; `ticks` leaves a row for the numbers of the base. Domain  width from 200 up; names stand above the top and below the base, so they never crowd the sides.
  * @example triangleLayout(480).side < 480 → true
  */
-export function triangleLayout(width: number, greatestHeight = Infinity): TriangleLayout {
+export function triangleLayout(
+  width: number,
+  { greatestHeight = Infinity, ticks = false } = {},
+): TriangleLayout {
   const margin = width < 400 ? 18 : 30;
   const above = 2 * lineHeight + 12;
-  const below = 2 * lineHeight + 14;
+  const tickRow = ticks ? 20 : 0;
+  const below = 2 * lineHeight + 14 + tickRow;
   const fitting = ((greatestHeight - above - below) * 2) / Math.sqrt(3);
   const side = Math.max(120, Math.min(width - 2 * margin, greatestSide, fitting));
   const rise = (side * Math.sqrt(3)) / 2;
@@ -41,7 +45,7 @@ export function triangleLayout(width: number, greatestHeight = Infinity): Triang
     [left, base],
     [left + side, base],
   ];
-  const under = base + lineHeight + 2;
+  const under = base + lineHeight + 2 + tickRow;
   return {
     width,
     height: base + below,

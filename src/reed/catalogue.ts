@@ -86,9 +86,9 @@ export const english = {
   list: (words: readonly string[]): string => list.format(words),
 
   units: {
-    mm: { name: "Millimetres", sign: "mm", spoken: "millimetres" },
-    in: { name: "Inches", sign: "in", spoken: "inches" },
-    thou: { name: "Thousandths of an inch", sign: "thou", spoken: "thousandths of an inch" },
+    mm: { name: "mm", sign: "mm", spoken: "millimetres" },
+    in: { name: "inch", sign: "in", spoken: "inches" },
+    thou: { name: "1/1000 inch", sign: "thou", spoken: "thousandths of an inch" },
   },
   noUnit: { ratio: "", "0-1": "" },
 

@@ -1,6 +1,12 @@
 import type { Feature } from "../engine/model.js";
 import type { Catalogue } from "./catalogue.js";
-import { fromMillimetres, toMillimetres, unitDecimals, type LengthUnit } from "./units.js";
+import {
+  fromMillimetres,
+  parseUnit,
+  toMillimetres,
+  unitDecimals,
+  type LengthUnit,
+} from "./units.js";
 
 /** A feature's value as the user's gauge shows it; `exact` keeps what the thousandths of the store hold. */
 export function readingText(
@@ -34,18 +40,16 @@ export function unitSpoken(feature: Feature, unit: LengthUnit, text: Catalogue):
 /**
  * What a user typed → the feature's value in its own unit; undefined when it is no number.
  *
- * Domain  a decimal point or comma; blanks around it.
+ * Domain  a decimal point or comma, blanks around it; a length may carry its own unit ("1.09 in", "43 thou").
+ *
+ * @example typedValue(bladeLength, "1.09 in", "mm") → 27.686
  */
 export function typedValue(feature: Feature, typed: string, unit: LengthUnit): number | undefined {
-  const plain = typed.trim().replace("−", "-").replace(",", ".");
-  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
-  const value = Number(plain);
-  if (!Number.isFinite(value)) return undefined;
-  return feature.unit === "mm" ? toMillimetres(value, unit) : value;
-}
-
-/** Further outside than a whole range, a typed value is rather a slip of the unit than a reed. */
-export function isFarOff(feature: Feature, value: number): boolean {
-  const width = feature.max - feature.min;
-  return value < feature.min - width || value > feature.max + width;
+  const [, digits = "", written = ""] =
+    /^([-−]?(?:\d+[.,]?\d*|[.,]\d+))\s*(.*)$/.exec(typed.trim()) ?? [];
+  const value = Number(digits.replace("−", "-").replace(",", "."));
+  if (digits === "" || !Number.isFinite(value)) return undefined;
+  if (feature.unit !== "mm") return written === "" ? value : undefined;
+  const said = written === "" ? unit : parseUnit(written);
+  return said && toMillimetres(value, said);
 }

@@ -101,22 +101,35 @@ export const featureRowStyle = css`
   }
   @container (max-width: 31rem) {
     .row {
-      grid-template-columns: 1fr auto 2.25rem 2.25rem 46px;
+      grid-template-columns: minmax(0, 1fr) 2.25rem 2.25rem 46px;
       padding-block: 0.3rem;
     }
-    .icon {
-      width: 2.25rem;
-      min-height: 2.25rem;
+    .name {
+      grid-column: 1;
+    }
+    .number {
+      grid-column: 2 / -1;
+      grid-row: 1;
+      justify-self: end;
     }
     .slide {
-      grid-column: 1 / -1;
+      grid-column: 1;
       grid-row: 2;
     }
     .slide input {
       height: 2.4rem;
     }
+    .icon {
+      width: 2.25rem;
+      min-height: 2.25rem;
+    }
+    .blank {
+      grid-column: 1;
+      grid-row: 2;
+    }
     .enter {
-      grid-column: 3 / -1;
+      grid-column: 2 / -1;
+      grid-row: 2;
     }
   }
 `;

@@ -19,10 +19,13 @@ export class ReedCompass extends LitElement {
         stroke: var(--edge);
         stroke-width: 1;
       }
+      svg {
+        overflow: hidden;
+      }
       .way {
         fill: none;
         stroke: var(--edge);
-        stroke-width: 1.2;
+        stroke-width: 1.4;
       }
       .more {
         fill: var(--edge);
@@ -71,9 +74,8 @@ export class ReedCompass extends LitElement {
   declare pull: Pull;
 
   override render() {
-    const { min, max, corners } = this.feature;
-    const allRound = (corners.high + corners.low + corners.loud) / 3;
-    const drawn = compass(this.pull, { below: min - allRound, above: max - allRound });
+    const { high, low, loud } = this.feature.corners;
+    const drawn = compass(this.pull, (Math.max(high, low, loud) - Math.min(high, low, loud)) / 2);
     const direction = pullDirection(this.pull.now);
     const colour = direction?.way === "toward" ? direction.purpose : "";
     return html`<svg width=${drawn.width} height=${drawn.height} aria-hidden="true">

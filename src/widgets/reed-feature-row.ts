@@ -1,10 +1,11 @@
-import { LitElement, html, nothing } from "lit";
+import { LitElement, html, noChange, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { pullDirection } from "../drawing/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { isFarOff, readingText, typedValue, unitSign, unitSpoken } from "../reed/reading-text.js";
+import { isFarOutside } from "../reed/far-outside.js";
+import { readingText, typedValue, unitSign, unitSpoken } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
 import { GestureEndedEvent, LockPickedEvent, ValuePickedEvent } from "./events.js";
@@ -88,6 +89,14 @@ export class ReedFeatureRow extends LitElement {
       <p class="how" ?hidden=${!this.open}>${feature.howToMeasure} ${this.#range()}</p>`;
   }
 
+  /** A value taken while the field has the focus is shown as it was kept. */
+  override updated(changed: Map<string, unknown>): void {
+    if (!this.editing || this.problem || this.value === undefined) return;
+    if (!changed.has("value") && !changed.has("unit")) return;
+    const field = this.renderRoot.querySelector<HTMLInputElement>("input[type=text]");
+    if (field) field.value = this.#exact(this.value);
+  }
+
   #unmeasured() {
     const { text, feature } = this;
     return html`<span class="blank">${text.recipe.notMeasured}</span>
@@ -98,7 +107,8 @@ export class ReedFeatureRow extends LitElement {
 
   #measured(value: number) {
     const { feature, text, unit } = this;
-    const typed = readingText(feature, value, unit, text, this.editing);
+    // What the user is typing, or what was refused, stays in the field until it is good.
+    const typed = readingText(feature, value, unit, text);
     return html`${this.#slider(value)}
       <span class="number">
         <input
@@ -108,7 +118,7 @@ export class ReedFeatureRow extends LitElement {
           aria-label=${text.recipe.field(feature.label)}
           aria-describedby="remark"
           aria-invalid=${this.problem ? "true" : nothing}
-          .value=${live(this.problem ? this.#typed : typed)}
+          .value=${this.editing || this.problem ? noChange : live(typed)}
           @focus=${this.#onFieldFocus}
           @blur=${this.#onFieldBlur}
           @change=${this.#onTyped}
@@ -253,11 +263,17 @@ export class ReedFeatureRow extends LitElement {
     this.#end();
   }
 
-  #typed = "";
-
+  /** The field then shows every digit that is kept, ready to be typed over. */
   #onFieldFocus(event: Event): void {
     this.editing = true;
-    void this.updateComplete.then(() => (event.target as HTMLInputElement).select());
+    const field = event.target as HTMLInputElement;
+    if (this.problem || this.value === undefined) return;
+    field.value = this.#exact(this.value);
+    field.select();
+  }
+
+  #exact(value: number): string {
+    return readingText(this.feature, value, this.unit, this.text, true);
   }
 
   #onFieldBlur(): void {
@@ -269,23 +285,22 @@ export class ReedFeatureRow extends LitElement {
     if (event.key === "Enter") this.#onTyped(event);
     if (event.key !== "Escape" || this.value === undefined) return;
     this.problem = "";
-    field.value = readingText(this.feature, this.value, this.unit, this.text, true);
+    field.value = this.#exact(this.value);
   }
 
   #onTyped(event: Event): void {
     const { feature, unit, text, value: before } = this;
     const typed = (event.target as HTMLInputElement).value;
     // Leaving the field untouched must not round what the store holds.
-    if (before !== undefined && typed.trim() === readingText(feature, before, unit, text, true)) {
+    if (before !== undefined && typed.trim() === this.#exact(before)) {
       this.problem = "";
       return;
     }
-    this.#typed = typed;
     const value = typedValue(feature, typed, unit);
     const sign = unitSign(feature, unit, text);
     if (value === undefined) {
       this.problem = text.recipe.badNumber(typed, ...this.#usual(), sign);
-    } else if (isFarOff(feature, value)) {
+    } else if (isFarOutside(feature, value) || (value < 0 && feature.min >= 0)) {
       this.problem = text.recipe.farOff(typed, ...this.#usual(), sign);
     } else {
       this.problem = "";

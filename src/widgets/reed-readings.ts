@@ -20,6 +20,7 @@ export class ReedReadings extends LitElement {
       }
       .drop {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 0.6rem;
         padding: 0.9rem;
         border: 1.5px dashed var(--edge);
@@ -46,6 +47,14 @@ export class ReedReadings extends LitElement {
         flex-wrap: wrap;
         gap: 0.6rem;
         align-items: center;
+      }
+      input[type="file"] {
+        min-height: 2.25rem;
+        max-width: 100%;
+        font: inherit;
+      }
+      .file {
+        max-width: 100%;
       }
       .soft {
         color: var(--ink-soft);

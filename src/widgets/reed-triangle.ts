@@ -61,6 +61,7 @@ export class ReedTriangle extends LitElement {
   /** Where the keys stand: the owner may round the recipe, but ten fine steps must still be ten. */
   #keyBlend: Blend | undefined;
   #gesture = 0;
+  #moved = false;
   #watcher: ResizeObserver | undefined;
 
   constructor() {
@@ -88,7 +89,7 @@ export class ReedTriangle extends LitElement {
   }
 
   override render() {
-    const layout = triangleLayout(Math.max(240, this.layoutWidth), this.greatestHeight);
+    const layout = this.#layout();
     return html`
       <div
         class="plane"
@@ -192,7 +193,11 @@ export class ReedTriangle extends LitElement {
   }
 
   #layout(): TriangleLayout {
-    return triangleLayout(Math.max(240, this.layoutWidth), this.greatestHeight);
+    const ticks = this.layers.includes("readingLines");
+    return triangleLayout(Math.max(240, this.layoutWidth), {
+      greatestHeight: this.greatestHeight,
+      ticks,
+    });
   }
 
   #pointerPlace(event: PointerEvent | MouseEvent): Point {
@@ -219,11 +224,15 @@ export class ReedTriangle extends LitElement {
   #onMove(event: PointerEvent): void {
     if (!this.grip) return;
     const [x, y] = this.#pointerPlace(event);
+    this.#moved = true;
     this.#ask([x + this.grip[0], y + this.grip[1]]);
   }
 
-  #onUp(): void {
+  #onUp(event: PointerEvent): void {
     if (!this.grip) return;
+    // A fast finger is lifted before its last move was told.
+    if (this.#moved && event.type === "pointerup") this.#onMove(event);
+    this.#moved = false;
     this.grip = undefined;
     this.dispatchEvent(new GestureEndedEvent());
   }

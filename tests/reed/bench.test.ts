@@ -1,0 +1,181 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { bassoonModel } from "../../src/reed/bassoon.js";
+import {
+  allRoundValues,
+  decodeBench,
+  encodeBench,
+  newBench,
+  type Bench,
+  type Layer,
+} from "../../src/reed/bench.js";
+import { lengthUnits } from "../../src/reed/units.js";
+
+const seed = 20_260_102;
+const ids = bassoonModel.features.map(({ id }) => id);
+const fresh = newBench(bassoonModel);
+const encode = (bench: Bench): string => encodeBench(bench, bassoonModel);
+const decode = (text: string) => decodeBench(text, bassoonModel);
+
+/** Whole thousandths up to the seven digits of a cell, on some of the features. */
+const anyValues = fc
+  .array(fc.option(fc.integer({ min: -9_999_999, max: 9_999_999 }), { nil: undefined }), {
+    minLength: ids.length,
+    maxLength: ids.length,
+  })
+  .map((cells) =>
+    Object.fromEntries(
+      cells.flatMap((cell, i) => (cell === undefined ? [] : [[ids[i]!, (cell + 0) / 1000]])),
+    ),
+  );
+
+const anyBench: fc.Arbitrary<Bench> = fc.record({
+  model: fc.constant(bassoonModel.id),
+  reed: fc.string({ maxLength: 80, unit: "binary" }).filter((name) => name.length <= 80),
+  values: anyValues,
+  locked: fc.subarray(ids),
+  finished: fc.boolean(),
+  unit: fc.constantFrom(...lengthUnits),
+  layers: fc.subarray<Layer>(["readingLines", "certainty"]),
+});
+
+describe("a bench as one line of text", () => {
+  test("comes back as it was, whatever it holds", () => {
+    fc.assert(
+      fc.property(anyBench, (bench) => {
+        expect(decode(encode(bench))).toEqual({ bench, problems: [] });
+      }),
+      { seed, numRuns: 500 },
+    );
+  });
+
+  test("keeps every thousandth of every reading", () => {
+    for (let thousandths = 0; thousandths <= 31_000; thousandths += 1) {
+      const bench = { ...fresh, values: { bladeLength: thousandths / 1000 } };
+      const back = decode(encode(bench)).bench.values["bladeLength"];
+      if (back !== thousandths / 1000) expect(back).toBe(thousandths / 1000);
+    }
+    expect(decode(encode({ ...fresh, values: { tip: 0.113 } })).bench.values).toEqual({ tip: 0.113 });
+  });
+
+  test("is the same with the sign that begins an address's hash", () => {
+    expect(decode(`#${encode(fresh)}`)).toEqual({ bench: fresh, problems: [] });
+  });
+
+  test("holds nothing that an address must escape, for any bench", () => {
+    fc.assert(
+      fc.property(anyBench, (bench) => {
+        expect(encode(bench)).toMatch(/^[\w.=&%~!*'()-]*$/);
+      }),
+      { seed },
+    );
+  });
+
+  test("of the first bench is short and plain", () => {
+    expect(encode(fresh)).toBe(
+      "v=1&model=bassoon&values=27300.15000.8567.747.933.463.227.563.387.107.147.533.1233.11933&layers=certainty",
+    );
+  });
+});
+
+describe("the first bench", () => {
+  test("has every feature at the mean of its corner values, in whole thousandths", () => {
+    for (const { id, corners } of bassoonModel.features) {
+      const mean = (corners.high + corners.low + corners.loud) / 3;
+      const value = allRoundValues(bassoonModel)[id]!;
+      expect(Math.abs(value - mean), id).toBeLessThanOrEqual(0.0005 + 1e-12);
+      expect(Math.round(value * 1000) / 1000, id).toBe(value);
+    }
+  });
+});
+
+const reed: Bench = {
+  model: "bassoon",
+  reed: "Bittern",
+  values: { ...allRoundValues(bassoonModel), spine: 0.512 },
+  locked: ["spine", "tip"],
+  finished: true,
+  unit: "thou",
+  layers: ["readingLines"],
+};
+const { spine: _spine, ...withoutSpine } = reed.values;
+
+/** The text of the reed with one field said otherwise, or left out. */
+function withField(field: string, text: string | undefined): string {
+  const parts = encode(reed).split("&").filter((part) => !part.startsWith(`${field}=`));
+  return text === undefined ? parts.join("&") : [...parts, `${field}=${text}`].join("&");
+}
+const cells = (at: number, text: string): string =>
+  ids.map((id, i) => (i === at ? text : String(Math.round(reed.values[id]! * 1000)))).join(".");
+
+describe("a broken field is told, and the rest is kept", () => {
+  test.each<[string, string, string, RegExp, Partial<Bench>]>([
+    ["a reading with a point", "values", cells(7, "0,512"), /^values, spine is "0,512"; allowed/, { values: withoutSpine }],
+    ["an empty cell", "values", cells(7, ""), /^values, spine is ""; allowed/, { values: withoutSpine }],
+    ["a reading of eight digits", "values", cells(7, "12345678"), /^values, spine is/, { values: withoutSpine }],
+    ["a cell too few", "values", "1.2.3", /^values has 3 cells; allowed: 14/, { values: fresh.values }],
+    ["an unknown lock", "locked", "spine.bore.tip", /^locked names "bore"; allowed: bladeLength/, {}],
+    ["an unknown unit", "unit", "cubit", /^unit names "cubit"; allowed: mm, in, thou/, { unit: "mm" }],
+    ["an unknown layer", "layers", "readingLines.fog", /^layers names "fog"; allowed/, {}],
+    ["another flag", "finished", "yes", /^finished is "yes"; allowed: 1 or 0/, { finished: false }],
+    ["bad URL encoding", "reed", "%E0%A4%A", /^reed is "%E0%A4%A"; allowed: text in URL/, { reed: "" }],
+  ])("%s", (_name, field, text, problem, change) => {
+    const { bench, problems } = decode(withField(field, text));
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toMatch(problem);
+    expect(bench).toEqual({ ...reed, ...change });
+  });
+
+  test("every broken field is told at once", () => {
+    const text = `v=1&model=bassoon&unit=cubit&finished=yes&locked=bore&values=${cells(0, "x")}`;
+    expect(decode(text).problems).toHaveLength(4);
+  });
+
+  test.each([
+    ["values", { values: fresh.values }],
+    ["locked", { locked: [] }],
+    ["unit", { unit: "mm" }],
+    ["layers", { layers: ["certainty"] }],
+    ["finished", { finished: false }],
+    ["reed", { reed: "" }],
+  ] as const)("a missing %s is no problem: it is as on a new bench", (field, change) => {
+    expect(decode(withField(field, undefined))).toEqual({
+      bench: { ...reed, ...change },
+      problems: [],
+    });
+  });
+
+  test.each([
+    ["another version", withField("v", "2"), 'version is "2"; allowed: 1.'],
+    ["no version", withField("v", undefined), "version is missing; allowed: 1."],
+    ["another model", withField("model", "horn"), 'model is "horn"; allowed: "bassoon".'],
+    ["no model", withField("model", undefined), 'model is missing; allowed: "bassoon".'],
+  ])("%s is refused whole: a new bench, and one sentence", (_name, text, problem) => {
+    expect(decode(text)).toEqual({ bench: fresh, problems: [problem] });
+  });
+
+  test("a name longer than 80 signs is cut", () => {
+    expect(decode(withField("reed", "x".repeat(200))).bench.reed).toBe("x".repeat(80));
+  });
+
+  test("a value that is not finite never comes out, and nothing is ever thrown", () => {
+    const changed = fc
+      .tuple(anyBench, fc.nat(), fc.string({ maxLength: 6, unit: "binary" }), fc.nat({ max: 8 }))
+      .map(([bench, at, insert, cut]) => {
+        const text = encode(bench);
+        const from = at % (text.length + 1);
+        return text.slice(0, from) + insert + text.slice(from + cut);
+      });
+    const anyText = fc.oneof(fc.string({ unit: "binary" }), changed);
+    fc.assert(
+      fc.property(anyText, (text) => {
+        const { bench, problems } = decode(text);
+        for (const value of Object.values(bench.values)) expect(Number.isFinite(value)).toBe(true);
+        expect(bench.model).toBe("bassoon");
+        expect(bench.locked.every((id) => ids.includes(id))).toBe(true);
+        for (const problem of problems) expect(problem).toMatch(/; allowed: .*\.$/s);
+      }),
+      { seed, numRuns: 2000 },
+    );
+  });
+});
