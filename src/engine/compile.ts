@@ -21,6 +21,7 @@ export interface BlendMap {
   readonly model: ReedModel;
   readonly features: readonly FeatureId[];
   readonly mapped: readonly MappedFeature[];
+  readonly byId: ReadonlyMap<FeatureId, MappedFeature>;
   /** raw share k = offset[k] + Σ_j value_j · perUnit[3j + k]. */
   readonly offset: Triple;
   readonly perUnit: Float64Array;
@@ -71,6 +72,7 @@ export function compileModel(
   return {
     model,
     features: mapped.map((one) => one.feature.id),
+    byId: new Map(mapped.map((one) => [one.feature.id, one])),
     mapped,
     condition,
     ...affine(mapped),

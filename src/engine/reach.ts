@@ -107,8 +107,15 @@ export function actionReach(
 
 /** The arrow of one unit of an action, over the features that the map knows. */
 export function actionArrow(map: BlendMap, action: Action): Vector {
-  const moves = map.mapped.map((one) => (action.effects[one.feature.id] ?? 0) / one.halfSpread);
-  return sumArrows(map.mapped, moves);
+  let [x, y] = [0, 0];
+  for (const id in action.effects) {
+    const one = map.byId.get(id);
+    if (!one) continue;
+    const move = action.effects[id]! / one.halfSpread;
+    x += move * one.arrow[0];
+    y += move * one.arrow[1];
+  }
+  return [x, y];
 }
 
 /** How many units of an action the limits of everything it touches leave, from 0 to `most`. */
@@ -152,7 +159,7 @@ function roomFor(
 }
 
 function featureOf(map: BlendMap, id: string): Feature {
-  const feature = map.model.features.find((one) => one.id === id);
+  const feature = map.byId.get(id)?.feature ?? map.model.features.find((one) => one.id === id);
   if (feature) return feature;
   throw new RangeError(
     `actionReach: an action changes feature "${id}", which is not in model "${map.model.id}"; ` +

@@ -24,6 +24,13 @@ const purposeWords: Readonly<Record<Purpose, string>> = {
   loud: "full volume",
 };
 
+/** The same inside a sentence. */
+const purposeInSentence: Readonly<Record<Purpose, string>> = {
+  high: "the high register",
+  low: "soft and low playing",
+  loud: "full volume",
+};
+
 const featureWords: Readonly<Record<string, FeatureWords>> = {
   bladeLength: { less: "short blade", more: "long blade" },
   tipWidth: { less: "narrow tip", more: "wide tip" },
@@ -42,7 +49,7 @@ const featureWords: Readonly<Record<string, FeatureWords>> = {
 };
 
 function purpose(id: Purpose): Phrase {
-  return { purpose: id, words: purposeWords[id] };
+  return { purpose: id, words: purposeInSentence[id] };
 }
 
 /** Weaves names of purposes into a sentence. */

@@ -116,6 +116,7 @@ export class ReedTriangle extends LitElement {
       viewBox="0 0 ${round(width)} ${round(height)}"
       role="img"
       aria-label=${this.#description()}
+      @touchstart=${this.#onTouch}
       @pointerdown=${this.#onDown}
       @pointermove=${this.#onMove}
       @pointerup=${this.#onUp}
@@ -205,12 +206,26 @@ export class ReedTriangle extends LitElement {
     return [event.clientX - box.left, event.clientY - box.top];
   }
 
+  /** Browsers scroll in spite of touch-action inside SVG; a finger on the point has to say that it does not. */
+  #onTouch(event: TouchEvent): void {
+    const finger = event.touches.length === 1 ? event.touches[0]! : undefined;
+    if (this.still || !this.blend || !finger) return;
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    if (this.#isOnPoint([finger.clientX - box.left, finger.clientY - box.top]))
+      event.preventDefault();
+  }
+
+  #isOnPoint([x, y]: Point): boolean {
+    const point = blendToPoint(this.blend!, this.#layout().frame);
+    return Math.hypot(x - point[0], y - point[1]) <= 22;
+  }
+
   #onDown(event: PointerEvent): void {
     if (this.still || !this.blend || event.button !== 0) return;
     const [x, y] = this.#pointerPlace(event);
     const { frame } = this.#layout();
     const point = blendToPoint(this.blend, frame);
-    const onHandle = Math.hypot(x - point[0], y - point[1]) <= 22;
+    const onHandle = this.#isOnPoint([x, y]);
     // A finger on the triangle may be scrolling the page: it drags only from the point, and a tap places it.
     if (!onHandle && (event.pointerType === "touch" || !inside(pointToBlend([x, y], frame))))
       return;

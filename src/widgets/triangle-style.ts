@@ -107,7 +107,6 @@ export const triangleStyle = css`
   }
   .handle {
     cursor: grab;
-    touch-action: none;
   }
   .grasp {
     fill: transparent;

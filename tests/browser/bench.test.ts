@@ -253,7 +253,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     // 0.1 px of rounding, and half a thousandth of a millimetre of typing, stay below a third of a per cent.
     shown.forEach((share, k) => expect(Math.abs(share - raw[k]!)).toBeLessThan(0.0035));
     expect(await bench.sentence()).toBe(
-      "This reed leans clearly toward soft and low: a flat first wire, a thin spine and a thin heart pull it there most.",
+      "This reed leans clearly toward soft and low playing: a flat first wire, a thin spine and a thin heart pull it there most.",
     );
     const ellipse = certaintyEllipse(map);
     await bench.page.locator("reed-certainty summary").click();

@@ -1,0 +1,89 @@
+import type { LitElement } from "lit";
+import { certaintyEllipse } from "../../src/engine/certainty.js";
+import { compileModel } from "../../src/engine/compile.js";
+import type { Values } from "../../src/engine/model.js";
+import { place } from "../../src/engine/place.js";
+import { pulls } from "../../src/engine/pulls.js";
+import { bassoonModel } from "../../src/reed/bassoon.js";
+import { allRoundValues, type Layer } from "../../src/reed/bench.js";
+import { demoReeds } from "../../src/reed/demo-reeds.js";
+import { define } from "../../src/widgets/define.js";
+import { ReedCompass } from "../../src/widgets/reed-compass.js";
+import { ReedTriangle } from "../../src/widgets/reed-triangle.js";
+
+define("reed-triangle", ReedTriangle);
+define("reed-compass", ReedCompass);
+
+/** A small picture: an element with its properties set. */
+export interface Scene {
+  readonly name: string;
+  readonly says: string;
+  readonly make: () => LitElement;
+}
+
+const map = compileModel(bassoonModel);
+const allRound = allRoundValues(bassoonModel);
+const reed = (name: string): Values => demoReeds.find((one) => one.reed === name)!.readings;
+
+function triangle(
+  width: number,
+  values: Values | undefined,
+  layers: readonly Layer[],
+  before?: Values,
+): LitElement {
+  const element = new ReedTriangle();
+  element.layoutWidth = width;
+  element.layers = layers;
+  if (values) {
+    element.blend = place(map, values).raw;
+    element.ellipse = certaintyEllipse(map, { coverage: 0.68 });
+  }
+  if (before) element.ghost = place(map, before).raw;
+  return element;
+}
+
+function littleCompass(feature: string, values: Values): LitElement {
+  const element = new ReedCompass();
+  element.feature = bassoonModel.features.find(({ id }) => id === feature)!;
+  element.pull = pulls(map, values).find((pull) => pull.feature === feature)!;
+  return element;
+}
+
+/** Every scene is a demonstration, a regression picture and a piece of documentation at once. */
+export const scenes: readonly Scene[] = [
+  {
+    name: "triangle-all-round",
+    says: "The all-round reed lies in the centre.",
+    make: () => triangle(480, allRound, []),
+  },
+  {
+    name: "triangle-bittern-reading-lines",
+    says: "Reading lines end at the side on which their share is read.",
+    make: () => triangle(480, reed("Bittern"), ["readingLines"]),
+  },
+  {
+    name: "triangle-heron-certainty-ghost",
+    says: "Heron after a change, with where it was before and how sure the place is.",
+    make: () => triangle(480, reed("Heron"), ["certainty"], allRound),
+  },
+  {
+    name: "triangle-snipe-narrow",
+    says: "On the narrowest screen the names still have room; Snipe lies a little outside.",
+    make: () => triangle(280, reed("Snipe"), ["readingLines", "certainty"]),
+  },
+  {
+    name: "triangle-no-point",
+    says: "Without enough readings there is a triangle and no point.",
+    make: () => triangle(360, undefined, ["certainty"]),
+  },
+  {
+    name: "compass-first-wire-bittern",
+    says: "A flat first wire pulls toward soft and low.",
+    make: () => littleCompass("firstWire", reed("Bittern")),
+  },
+  {
+    name: "compass-tip-all-round",
+    says: "At the all-round value there is only the way, no arrow.",
+    make: () => littleCompass("tip", { ...allRound, tip: 0.32 / 3 }),
+  },
+];
