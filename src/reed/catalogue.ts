@@ -184,6 +184,34 @@ export const english = {
       `${label}: the readings differ by ${spread}. Even them first: a point hides unevenness.`,
   },
 
+  drawing: {
+    title: "The reed, held to a lamp",
+    strip: "The reed",
+    nameParts: "Name the parts",
+    parts: {
+      tip: "tip",
+      heart: "heart",
+      wings: "wing",
+      spine: "spine",
+      rails: "rail",
+      backRise: "back",
+      firstWire: "first wire",
+      secondWire: "second wire",
+      throatWidth: "throat",
+    } as Readonly<Record<string, string>>,
+    opening: (height: string): string => `opening ${height}`,
+    wire: (which: "first" | "second", roundness: string): string => `${which} wire ${roundness}`,
+    section: (times: number): string => `along spine and rail, thickness ×${times}`,
+    readout: (thickness: string, fromTip: string): string =>
+      `${thickness} thick, ${fromTip} behind the tip`,
+    readoutHint: "Point at the blade to read its thickness.",
+    filledIn: (names: readonly string[]): string =>
+      `Not measured, so drawn as on the all-round reed: ${list.format(names)}.`,
+    computed: "Computed from the recipe: bright where cane is thin, one band for every 0.05 mm.",
+    describe: (parts: readonly string[]): string =>
+      `Drawing of the reed against the light. ${parts.join(", ")}.`,
+  },
+
   certainty: {
     title: "How sure?",
     shares: (

@@ -65,3 +65,12 @@ export class ReadingsTakenEvent extends Event {
     this.readings = readings;
   }
 }
+
+/** The pointer is at the place of a feature, in the drawing or in the recipe; undefined: at none. */
+export class FeaturePointedEvent extends Event {
+  readonly feature: FeatureId | undefined;
+  constructor(feature: FeatureId | undefined) {
+    super("feature-pointed", upward);
+    this.feature = feature;
+  }
+}

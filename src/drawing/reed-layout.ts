@@ -1,0 +1,77 @@
+/** Where the parts of the reed drawing stand, in px; the same scale for all of them, so that they compare. */
+export interface ReedLayout {
+  readonly width: number;
+  readonly height: number;
+  /** px per mm. */
+  readonly scale: number;
+  /** The blade lies on its side (a strip) instead of standing tip up. */
+  readonly lying: boolean;
+  /** Line of the spine across, and the tip along. */
+  readonly middle: number;
+  readonly tip: number;
+  /** Middles of the end-on drawings: tip opening, first wire, second wire. */
+  readonly ends: readonly [Place, Place, Place];
+  /** Left end and base line of the long section. */
+  readonly section: { readonly left: number; readonly base: number; readonly scale: number };
+}
+
+type Place = readonly [x: number, y: number];
+
+/** mm: room for the widest tip, the longest blade and a piece of the tube. */
+const widest = 17;
+const longest = 31;
+const tube = 11;
+
+/**
+ * Lays the drawing out for a width: standing in a column, or lying as a strip on a phone.
+ *
+ * @example reedLayout(300, false).lying → false
+ */
+export function reedLayout(width: number, lying: boolean): ReedLayout {
+  return lying ? strip(width) : column(width);
+}
+
+function column(width: number): ReedLayout {
+  const scale = Math.min(15, (width - 28) / widest);
+  const tip = 10;
+  const bladeEnd = tip + (longest + tube) * scale;
+  const endsAt = bladeEnd + 4.6 * scale + 8;
+  const sectionScale = Math.min(scale, (width - 16) / longest);
+  const base = endsAt + 4.6 * scale + 44 + 0.95 * 10 * sectionScale;
+  return {
+    width,
+    height: base + 26,
+    scale,
+    lying: false,
+    middle: width / 2,
+    tip,
+    ends: [
+      [width * 0.24, endsAt],
+      [width * 0.6, endsAt],
+      [width * 0.86, endsAt],
+    ],
+    section: { left: (width - longest * sectionScale) / 2, base, scale: sectionScale },
+  };
+}
+
+function strip(width: number): ReedLayout {
+  const scale = Math.min(11, (width - 12) / (longest + tube));
+  const middle = (widest * scale) / 2 + 4;
+  const endsAt = 2 * middle + 5 * scale;
+  const sectionScale = Math.min(scale, (width - 16) / longest);
+  const base = endsAt + 5 * scale + 40 + 0.95 * 10 * sectionScale;
+  return {
+    width,
+    height: base + 26,
+    scale,
+    lying: true,
+    middle,
+    tip: 6,
+    ends: [
+      [width * 0.24, endsAt],
+      [width * 0.58, endsAt],
+      [width * 0.84, endsAt],
+    ],
+    section: { left: (width - longest * sectionScale) / 2, base, scale: sectionScale },
+  };
+}

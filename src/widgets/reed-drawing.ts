@@ -1,0 +1,254 @@
+import { interpolateRgbBasis } from "d3";
+import { LitElement, html, nothing, svg, type SVGTemplateResult } from "lit";
+import { bladeThickness, bladeWidth, type BladeRecipe } from "../acoustics/blade.js";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import { openingShape, tubeShape } from "../drawing/end-view.js";
+import { lampView, type LampView } from "../drawing/lamp-view.js";
+import { longSection, thicknessExaggeration } from "../drawing/long-section.js";
+import { reedLayout, type ReedLayout } from "../drawing/reed-layout.js";
+import { round } from "../drawing/triangle-layout.js";
+import { allRoundValues } from "../reed/bench.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { readingText, unitSign } from "../reed/reading-text.js";
+import type { LengthUnit } from "../reed/units.js";
+import { FeaturePointedEvent } from "./events.js";
+import { look } from "./look.js";
+import { reedDrawingStyle } from "./reed-drawing-style.js";
+
+/** Cane against a lamp, from no light to all of it: a picture's own colours, the same in both looks. */
+const caneColour = interpolateRgbBasis(["#1d0d04", "#6b370d", "#b8742a", "#eab866", "#fff0c4"]);
+
+/**
+ * The reed drawn from its recipe: against the lamp, end-on at tip and wires, and cut along spine and rail.
+ *
+ * @fires feature-pointed - the pointer is at a place where a feature is read, or has left it
+ */
+export class ReedDrawing extends LitElement {
+  static override styles = [look, reedDrawingStyle];
+
+  static override properties = {
+    model: { attribute: false },
+    values: { attribute: false },
+    unit: { type: String },
+    lying: { type: Boolean },
+    pointed: { type: String },
+    text: { attribute: false },
+    layoutWidth: { state: true },
+    named: { state: true },
+    readout: { state: true },
+  };
+
+  declare model: ReedModel;
+  /** Readings; what is not measured is drawn as on the all-round reed, and said. */
+  declare values: Values;
+  declare unit: LengthUnit;
+  /** On its side, as a strip. */
+  declare lying: boolean;
+  /** The feature whose place is to be marked. */
+  declare pointed: FeatureId | undefined;
+  declare text: Catalogue;
+  declare layoutWidth: number;
+  declare named: boolean;
+  declare readout: string;
+  #watcher: ResizeObserver | undefined;
+
+  constructor() {
+    super();
+    this.values = {};
+    this.unit = "mm";
+    this.lying = false;
+    this.text = english;
+    this.layoutWidth = 300;
+    this.named = false;
+    this.readout = "";
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (typeof ResizeObserver === "undefined") return;
+    this.#watcher = new ResizeObserver(([entry]) => {
+      const width = Math.round(entry!.contentRect.width);
+      if (width > 0) this.layoutWidth = width;
+    });
+    this.#watcher.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#watcher?.disconnect();
+  }
+
+  override render() {
+    const { text, model } = this;
+    const recipe = this.#recipe();
+    const layout = reedLayout(Math.max(220, this.layoutWidth), this.lying);
+    const view = lampView(recipe, layout);
+    const missing = model.features.filter(
+      ({ id }) => this.values[id] === undefined && id !== "hinging",
+    );
+    return html`
+      <svg
+        width=${round(layout.width)}
+        height=${round(layout.height)}
+        viewBox="0 0 ${round(layout.width)} ${round(layout.height)}"
+        role="img"
+        aria-label=${this.#description()}
+        @pointermove=${(event: PointerEvent) => this.#onMove(event, layout, recipe)}
+        @pointerleave=${this.#onLeave}
+      >
+        ${this.#tube(layout, view, recipe)} ${this.#blade(view)} ${this.#zones(view)}
+        ${this.#ends(layout)} ${this.#section(layout, recipe)}
+      </svg>
+      <p class="readout">${this.readout || text.drawing.readoutHint}</p>
+      <label class="names"
+        ><input
+          type="checkbox"
+          .checked=${this.named}
+          @change=${this.#onNames}
+        />${text.drawing.nameParts}</label
+      >
+      ${
+        missing.length > 0
+          ? html`<p class="soft">
+              ${text.drawing.filledIn(missing.map(({ label }) => label.toLowerCase()))}
+            </p>`
+          : nothing
+      }
+      <p class="soft">${text.drawing.computed}</p>
+    `;
+  }
+
+  #recipe(): Record<FeatureId, number> & BladeRecipe {
+    return { ...allRoundValues(this.model), ...this.values } as Record<FeatureId, number> &
+      BladeRecipe;
+  }
+
+  #shown(id: FeatureId, value: number): string {
+    const feature = this.model.features.find((one) => one.id === id)!;
+    return `${readingText(feature, value, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`.trim();
+  }
+
+  #description(): string {
+    const parts = this.model.features
+      .filter(({ id }) => this.values[id] !== undefined)
+      .map(({ id, label }) => `${label.toLowerCase()} ${this.#shown(id, this.values[id]!)}`);
+    return this.text.drawing.describe(parts);
+  }
+
+  #blade({ outline, bands }: LampView): SVGTemplateResult {
+    return svg`<g class="lamp">
+      ${bands.map(({ light, path }) => svg`<path d=${path} fill=${caneColour(Math.sqrt(light))}></path>`)}
+      <path class="edge" d=${outline}></path></g>`;
+  }
+
+  #tube(
+    { scale, lying }: ReedLayout,
+    { at }: LampView,
+    recipe: Record<FeatureId, number> & BladeRecipe,
+  ): SVGTemplateResult {
+    const length = recipe.bladeLength;
+    const middle = at(length, 0);
+    const half = (recipe.throatWidth * scale) / 2;
+    const place = (along: number, across: number): string =>
+      lying
+        ? `${round(middle[0] + along * scale)},${round(middle[1] + across)}`
+        : `${round(middle[0] + across)},${round(middle[1] + along * scale)}`;
+    const collar = half + scale / 2;
+    const wire = (along: number, id: string): SVGTemplateResult =>
+      svg`<path class="wire ${this.pointed === id ? "pointed" : ""}" d="M${place(along, -half - 3)}L${place(along, half + 3)}M${place(along + 0.45, -half - 3)}L${place(along + 0.45, half + 3)}"></path>`;
+    return svg`<path class="bark ${this.pointed === "throatWidth" ? "pointed" : ""}"
+        d="M${place(0, -collar)}L${place(0, collar)}L${place(1.6, half)}L${place(10, half * 0.94)}L${place(10, -half * 0.94)}L${place(1.6, -half)}Z"></path>
+      ${wire(2.2, "firstWire")} ${wire(7.6, "secondWire")}
+      ${
+        this.named
+          ? this.#names([
+              ["firstWire", place(3.4, 0)],
+              ["throatWidth", place(5.6, 0)],
+              ["secondWire", place(9.2, 0)],
+            ])
+          : nothing
+      }`;
+  }
+
+  #zones({ zones }: LampView): SVGTemplateResult {
+    return svg`${zones.map(
+      ({
+        feature,
+        spots,
+      }) => svg`<g class="zone ${this.pointed === feature ? "pointed" : ""}" data-feature=${feature}>
+        ${spots.map(({ x, y }) => svg`<circle class="grasp" cx=${x} cy=${y} r="12"></circle><circle class="spot" cx=${x} cy=${y} r="3"></circle>`)}
+      </g>`,
+    )}
+    ${this.named ? this.#names(zones.map(({ feature, spots }) => [feature, `${spots.at(-1)!.x},${spots.at(-1)!.y - 7}`])) : nothing}`;
+  }
+
+  #names(places: readonly (readonly [string, string])[]): SVGTemplateResult[] {
+    return places.map(([id, place]) => {
+      const [x, y] = place.split(",");
+      return svg`<text class="part" x=${x!} y=${y!} text-anchor="middle">${this.text.drawing.parts[id]}</text>`;
+    });
+  }
+
+  #ends({ ends, scale }: ReedLayout): SVGTemplateResult {
+    const { text } = this;
+    const recipe = this.#recipe();
+    const [opening, first, second] = ends;
+    const lens = openingShape(recipe["openingWidth"]!, recipe["openingHeight"]!, scale);
+    const under = 4.6 * scale + 16;
+    const tube = (
+      which: "first" | "second",
+      [x, y]: readonly [number, number],
+    ): SVGTemplateResult => {
+      const id = `${which}Wire`;
+      const { rx, ry } = tubeShape(recipe.throatWidth, recipe[id]!, scale * 0.86);
+      const circle = round((recipe.throatWidth * scale * 0.86) / 2);
+      return svg`<g class="end ${this.pointed === id ? "pointed" : ""}" data-feature=${id} transform="translate(${round(x)} ${round(y)})">
+        <circle class="ideal" r=${circle}></circle><ellipse class="ring" rx=${rx} ry=${ry}></ellipse>
+        <text y=${round(under)} text-anchor="middle">${text.drawing.wire(which, this.#shown(id, recipe[id]!))}</text></g>`;
+    };
+    const on = this.pointed === "openingHeight" || this.pointed === "openingWidth" ? "pointed" : "";
+    return svg`<g class="end ${on}" data-feature="openingHeight" transform="translate(${round(opening[0])} ${round(opening[1])})">
+        <path class="lens" d=${lens.path}></path>
+        <text y=${round(under)} text-anchor="middle">${text.drawing.opening(this.#shown("openingHeight", recipe["openingHeight"]!))}</text></g>
+      ${tube("first", first)} ${tube("second", second)}`;
+  }
+
+  #section({ section, width }: ReedLayout, recipe: BladeRecipe): SVGTemplateResult {
+    const { spine, rail } = longSection(recipe, section);
+    return svg`<g class="section"><path class="alongSpine" d=${spine}></path><path class="alongRail" d=${rail}></path>
+      <text x=${round(width / 2)} y=${round(section.base + 18)} text-anchor="middle">${this.text.drawing.section(thicknessExaggeration)}</text></g>`;
+  }
+
+  /** Pointer → place on the blade: its thickness is told, and the feature read nearest to it is marked. */
+  #onMove(
+    event: PointerEvent,
+    { scale, middle, tip, lying }: ReedLayout,
+    recipe: BladeRecipe,
+  ): void {
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    const [px, py] = [event.clientX - box.left, event.clientY - box.top];
+    const along = ((lying ? px : py) - tip) / scale;
+    const across = ((lying ? py : px) - middle) / scale;
+    const u = (2 * across) / (bladeWidth(recipe, along / 1000) * 1000);
+    const onBlade = along >= 0 && along <= recipe.bladeLength && Math.abs(u) <= 1;
+    this.readout = onBlade
+      ? this.text.drawing.readout(
+          this.#shown("heart", bladeThickness(recipe, along / 1000, u) * 1000),
+          this.#shown("bladeLength", along),
+        )
+      : "";
+    const zone = (event.target as Element).closest<SVGElement>("[data-feature]")?.dataset[
+      "feature"
+    ];
+    if (zone !== this.pointed) this.dispatchEvent(new FeaturePointedEvent(zone));
+  }
+
+  #onLeave(): void {
+    this.readout = "";
+    this.dispatchEvent(new FeaturePointedEvent(undefined));
+  }
+
+  #onNames(event: Event): void {
+    this.named = (event.target as HTMLInputElement).checked;
+  }
+}
