@@ -23,10 +23,20 @@ export const appStyle = css`
     line-height: 1.2;
   }
   .tools {
+    min-width: 0;
     display: flex;
     flex-wrap: wrap;
     gap: 0.4rem;
     align-items: center;
+  }
+  .tools label,
+  .unitChoice {
+    min-width: 0;
+    max-width: 100%;
+  }
+  .tools select {
+    max-width: 100%;
+    min-width: 0;
   }
   .tools label {
     display: flex;
@@ -42,16 +52,12 @@ export const appStyle = css`
     margin: 0 auto;
     padding: 1rem clamp(0.75rem, 2.5cqi, 2rem) 2rem;
   }
-  .readings {
-    max-width: 104rem;
-    margin: 0 auto;
-    padding: 1rem clamp(0.75rem, 2.5cqi, 2rem) 0;
-  }
   .place {
     min-width: 0;
   }
   .under {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.75rem;
     width: 100%;
     max-width: 44rem;
@@ -114,14 +120,60 @@ export const appStyle = css`
     margin-bottom: 0.5rem;
   }
   .notice {
+    position: fixed;
+    inset: auto 0 1rem;
+    z-index: 3;
     display: flex;
     gap: 0.75rem;
-    align-items: baseline;
+    align-items: center;
     justify-content: space-between;
-    margin: 0;
-    padding: 0.5rem clamp(0.75rem, 2.5cqi, 2rem);
-    border-bottom: 1px solid var(--rule);
-    background: color-mix(in srgb, var(--accent) 12%, var(--ground));
+    width: fit-content;
+    max-width: min(44rem, calc(100% - 1.5rem));
+    margin: 0 auto;
+    padding: 0.5rem 0.75rem;
+    border: 1px solid var(--accent);
+    border-radius: 8px;
+    background: var(--card);
+    box-shadow: 0 4px 16px rgb(0 0 0 / 20%);
+  }
+  dialog {
+    width: min(46rem, calc(100% - 1.5rem));
+    padding: 0.75rem;
+    border: 1px solid var(--edge);
+    border-radius: 12px;
+    background: var(--card);
+    color: inherit;
+  }
+  dialog::backdrop {
+    background: rgb(0 0 0 / 35%);
+  }
+  .closeDialog {
+    margin-top: 0.6rem;
+  }
+  .skip {
+    position: absolute;
+    inset-inline-start: -100rem;
+    padding: 0.5rem 0.8rem;
+    background: var(--card);
+    color: inherit;
+  }
+  .skip:focus {
+    inset: 0.3rem auto auto 0.3rem;
+    z-index: 4;
+  }
+  main:focus,
+  .card:focus {
+    outline: none;
+  }
+  [aria-disabled="true"] {
+    border-color: var(--rule);
+    color: var(--ink-soft);
+    cursor: default;
+  }
+  .hint {
+    flex-basis: 100%;
+    color: var(--ink-soft);
+    font-size: 0.8125rem;
   }
   .story {
     max-width: 38em;

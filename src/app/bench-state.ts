@@ -49,6 +49,8 @@ export type BenchAction =
   | {
       readonly type: "readings-taken";
       readonly reed: string;
+      /** A new reed: what is not in the table is not measured. */
+      readonly fresh: boolean;
       readonly readings: Moment["readings"];
     }
   | { readonly type: "bench-opened"; readonly bench: Bench }
@@ -93,7 +95,7 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
     case "reed-loaded":
       return step(state, loaded(present, action));
     case "readings-taken":
-      return step(state, taken(present, action.reed, action.readings));
+      return step(state, taken(present, action));
     case "bench-opened":
       return step(state, { bench: action.bench, readings: {} });
     case "reset":
@@ -144,15 +146,21 @@ function loaded(
   return { bench: { ...moment.bench, reed, values, locked: [], finished: reed !== "" }, readings };
 }
 
-function taken(moment: Moment, reed: string, readings: Moment["readings"]): Moment {
+function taken(
+  moment: Moment,
+  { reed, fresh, readings }: { reed: string; fresh: boolean; readings: Moment["readings"] },
+): Moment {
   const means = Object.entries(readings).map(([id, all]) => [
     id,
     toThousandths(readingsSummary(id, all).mean),
   ]);
-  const values = { ...moment.bench.values, ...Object.fromEntries(means) };
+  const kept = fresh
+    ? { values: {}, readings: {} }
+    : { values: moment.bench.values, readings: moment.readings };
+  const values = { ...kept.values, ...Object.fromEntries(means) };
   return {
     bench: { ...moment.bench, reed, values, finished: true },
-    readings: { ...moment.readings, ...readings },
+    readings: { ...kept.readings, ...readings },
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Blend } from "../engine/blend.js";
 import { certaintyEllipse, type CertaintyEllipse } from "../engine/certainty.js";
 import type { BlendMap } from "../engine/compile.js";
-import type { FeatureId } from "../engine/model.js";
+import type { FeatureId, Values } from "../engine/model.js";
 import { place, type Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
@@ -20,6 +20,8 @@ export interface BenchView {
   readonly drawnEllipse?: CertaintyEllipse;
   /** Where the point was before the last step. */
   readonly ghost?: Blend;
+  /** Readings before the last step. */
+  readonly earlier: Values;
   readonly sentence: Sentence;
   /** Features that kept the point from where it was asked to go; empty when it got there. */
   readonly stoppedBy: readonly FeatureId[];
@@ -34,19 +36,28 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const { model, present } = state;
   const { values } = present.bench;
   const map = mapFor(model, values);
-  if (!map) return { pulls: [], sentence: describeReed({ model, values }, text), stoppedBy: [] };
+  if (!map)
+    return {
+      pulls: [],
+      earlier: {},
+      sentence: describeReed({ model, values }, text),
+      stoppedBy: [],
+    };
   const placed = place(map, values);
   const gaugeError = gaugeErrors(present);
   const ghost = placeBefore(state);
+  const ellipse = certaintyEllipse(map, { gaugeError });
+  const doubt = Math.sqrt(Math.max(...[0, 1, 2].map((k) => ellipse.covariance[k]![k]!)));
   return {
     map,
     placed,
     pulls: pulls(map, values),
-    ellipse: certaintyEllipse(map, { gaugeError }),
+    ellipse,
     drawnEllipse: certaintyEllipse(map, { gaugeError, coverage: 0.68 }),
     gaugeEllipse: certaintyEllipse(map, { gaugeError, recipeScatter: 0 }),
     ...(ghost ? { ghost } : {}),
-    sentence: describeReed({ model, values, place: { map, placed } }, text),
+    sentence: describeReed({ model, values, place: { map, placed }, doubt }, text),
+    earlier: state.past.at(-1)?.bench.values ?? {},
     stoppedBy: followPoint(model, present)?.limits ?? [],
   };
 }

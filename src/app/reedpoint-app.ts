@@ -1,7 +1,7 @@
 import { LitElement, html, nothing } from "lit";
 import type { ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
-import { decodeBench, encodeBench, type Layer } from "../reed/bench.js";
+import { allRoundValues, decodeBench, encodeBench, type Layer } from "../reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
@@ -108,10 +108,21 @@ export class ReedpointApp extends LitElement {
     const next = reduce(this.state, action);
     if (next === this.state) return;
     this.state = next;
+    this.notice = "";
     this.#address.tell(encodeBench(next.present.bench, this.#model));
-    const words = sentenceText(viewBench(next, this.text).sentence);
+    const words = this.#told(next, action);
     if (moved.has(action.type)) this.#announcer.later(words);
     else this.#announcer.now(words);
+  }
+
+  /** What a screen reader hears: the shares where the point was moved, then the sentence. */
+  #told(state: BenchState, action: BenchAction): string {
+    const { placed, sentence } = viewBench(state, this.text);
+    const words = sentenceText(sentence);
+    if (action.type !== "point-moved" || !placed) return words;
+    const ids = ["high", "low", "loud"] as const;
+    const rows = ids.map((id, k) => ({ id, share: this.text.percent(placed.blend[k]!) }));
+    return `${this.text.shares.all(rows)} ${words}`;
   }
 
   override render() {
@@ -119,6 +130,7 @@ export class ReedpointApp extends LitElement {
     return html`
       ${this.#header()} ${this.#noticeBar()} ${this.pasting ? this.#readings() : nothing}
       <main
+        tabindex="-1"
         @value-picked=${this.#onValue}
         @blend-picked=${this.#onBlend}
         @lock-picked=${this.#onLock}
@@ -133,17 +145,21 @@ export class ReedpointApp extends LitElement {
   #header() {
     const words = this.text.bar;
     const { past, future } = this.state;
-    return html`<header>
+    return html` <header>
+      <a class="skip" href="#" @click=${this.#skip}>${words.skipToRecipe}</a>
       <h1>${this.text.productName}</h1>
       <div class="tools">
         ${this.#reedChoice()}
-        <button @click=${() => (this.pasting = !this.pasting)} aria-expanded=${this.pasting}>
+        <button aria-haspopup="dialog" @click=${this.#openDialog}>
           ${this.text.readings.open}
         </button>
-        <button ?disabled=${past.length === 0} @click=${() => this.#dispatch({ type: "undo" })}>
+        <button aria-disabled=${past.length === 0} @click=${() => this.#dispatch({ type: "undo" })}>
           ${words.undo}
         </button>
-        <button ?disabled=${future.length === 0} @click=${() => this.#dispatch({ type: "redo" })}>
+        <button
+          aria-disabled=${future.length === 0}
+          @click=${() => this.#dispatch({ type: "redo" })}
+        >
           ${words.redo}
         </button>
         <button @click=${() => this.#dispatch({ type: "reset" })}>${words.reset}</button>
@@ -180,44 +196,77 @@ export class ReedpointApp extends LitElement {
   #reedChoice() {
     const words = this.text.bar;
     const { reed } = this.state.present.bench;
-    const demo = demoReeds.some((one) => one.reed === reed);
+    const known = reed === "" || demoReeds.some((one) => one.reed === reed);
+    const now = reed === "" ? words.allRound : reed;
+    const shown = known && !this.#isUnchanged() ? words.changed(now) : "";
+    const option = (value: string, label: string) =>
+      html`<option value=${value} ?selected=${!shown && value === reed}>${label}</option>`;
     return html`<label
       ><span class="label">${words.reed}</span>
-      <select .value=${reed} @change=${this.#onReed}>
-        <option value="" ?selected=${reed === ""}>${words.allRound}</option>
-        ${demo || reed === "" ? nothing : html`<option value=${reed} selected>${reed}</option>`}
+      <select @change=${this.#onReed}>
+        ${shown ? html`<option value="changed" selected>${shown}</option>` : nothing}
+        ${known ? nothing : option(reed, reed)} ${option("", words.allRound)}
+        <option value="empty">${words.emptyReed}</option>
         <optgroup label=${words.demo}>
-          ${demoReeds.map((one) => html`<option value=${one.reed} ?selected=${one.reed === reed}>${one.reed}</option>`)}
+          ${demoReeds.map((one) => option(one.reed, one.reed))}
         </optgroup>
       </select></label
     >`;
+  }
+
+  /** Whether every reading is still as the reed of that name has it. */
+  #isUnchanged(): boolean {
+    return (
+      this.#isUntouched() &&
+      this.#model.features.every(({ id }) => id in this.state.present.bench.values)
+    );
   }
 
   #noticeBar() {
     if (!this.notice) return nothing;
     return html`<p class="notice" role="alert">
       <span>${this.notice}</span>
-      <button @click=${() => (this.notice = "")}>${this.text.readings.cancel}</button>
+      <button @click=${this.#closeNotice}>${this.text.bar.close}</button>
     </p>`;
   }
 
+  #closeNotice(): void {
+    this.notice = "";
+    this.renderRoot.querySelector<HTMLElement>("main")?.focus();
+  }
+
   #readings() {
-    return html`<section
-      class="readings noPrint"
+    const { unit, values } = this.state.present.bench;
+    return html`<dialog
+      class="noPrint"
       aria-label=${this.text.readings.title}
+      @close=${this.#onDialogClosed}
       @readings-taken=${this.#onReadings}
     >
       <reed-readings
         .model=${this.#model}
-        .unit=${this.state.present.bench.unit}
+        .unit=${unit}
+        .kept=${this.#isUntouched() ? [] : Object.keys(values)}
         .text=${this.text}
       ></reed-readings>
-    </section>`;
+      <button class="closeDialog" @click=${this.#closeDialog}>${this.text.bar.close}</button>
+    </dialog>`;
+  }
+
+  /** Whether the values are the all-round reed's or a demo reed's: nobody has entered anything. */
+  #isUntouched(): boolean {
+    const { reed, values } = this.state.present.bench;
+    const shipped =
+      demoReeds.find((one) => one.reed === reed)?.readings ?? allRoundValues(this.#model);
+    const ids = this.#model.features.map(({ id }) => id);
+    return ids.every((id) => values[id] === undefined || values[id] === shipped[id]);
   }
 
   #place(view: BenchView) {
     const { bench } = this.state.present;
-    const story = demoReeds.find((one) => one.reed === bench.reed);
+    const story = this.#isUnchanged()
+      ? demoReeds.find((one) => one.reed === bench.reed)
+      : undefined;
     return html`<section class="place" aria-label=${this.text.triangle.title}>
         <reed-triangle
           .blend=${view.placed?.raw}
@@ -265,19 +314,19 @@ export class ReedpointApp extends LitElement {
   #follow() {
     const words = this.text.triangle;
     const { finished } = this.state.present.bench;
-    const choice = (value: boolean, label: string, hint: string) =>
-      html`<label title=${hint}
+    const choice = (value: boolean, label: string) =>
+      html`<label
         ><input
           type="radio"
           name="finished"
           .checked=${finished === value}
           @change=${() => this.#dispatch({ type: "finished-set", finished: value })}
-        />${label} <span class="unseen">(${hint})</span></label
+        />${label}</label
       >`;
     return html`<fieldset class="follow">
       <legend>${words.follows}</legend>
-      ${choice(false, words.newReed, words.newReedHint)}
-      ${choice(true, words.finishedReed, words.finishedReedHint)}
+      ${choice(false, words.newReed)} ${choice(true, words.finishedReed)}
+      <span class="hint">${finished ? words.finishedReedHint : words.newReedHint}</span>
     </fieldset>`;
   }
 
@@ -308,7 +357,7 @@ export class ReedpointApp extends LitElement {
 
   #recipe(view: BenchView) {
     const { bench, readings } = this.state.present;
-    return html`<section class="card" aria-label=${this.text.recipe.title}>
+    return html`<section class="card" tabindex="-1" aria-label=${this.text.recipe.title}>
       <div class="cardHead">
         <h2>${this.text.recipe.title}</h2>
         ${this.#unitChoice()}
@@ -319,6 +368,7 @@ export class ReedpointApp extends LitElement {
         .readings=${readings}
         .locked=${bench.locked}
         .pulls=${view.pulls}
+        .earlier=${view.earlier}
         .unit=${bench.unit}
         .text=${this.text}
       ></reed-recipe>
@@ -339,28 +389,55 @@ export class ReedpointApp extends LitElement {
     this.#dispatch({ type: "point-moved", target: event.blend, gesture: event.gesture });
   }
 
+  #skip(event: Event): void {
+    event.preventDefault();
+    this.renderRoot.querySelector<HTMLElement>(".card")?.focus();
+  }
+
+  async #openDialog(): Promise<void> {
+    this.pasting = true;
+    await this.updateComplete;
+    const dialog = this.renderRoot.querySelector("dialog");
+    if (!dialog?.open) dialog?.showModal();
+    this.renderRoot.querySelector<ReedReadings>("reed-readings")?.focus();
+  }
+
+  #closeDialog(): void {
+    this.renderRoot.querySelector("dialog")?.close();
+  }
+
+  #onDialogClosed(): void {
+    this.pasting = false;
+  }
+
   #onLock(event: LockPickedEvent): void {
     this.#dispatch({ type: "lock-set", feature: event.feature, locked: event.locked });
   }
 
-  #onReadings(event: ReadingsTakenEvent): void {
-    const { reed } = this.state.present.bench;
-    this.#dispatch({
-      type: "readings-taken",
-      reed: reed || this.text.bar.ownReed,
-      readings: event.readings,
-    });
+  #onReadings({ readings, complete }: ReadingsTakenEvent): void {
+    const { reed, values } = this.state.present.bench;
+    const fresh = this.#isUntouched();
+    const own =
+      demoReeds.some((one) => one.reed === reed) || reed === "" ? this.text.bar.ownReed : reed;
+    const count = Object.keys(readings).length;
+    const kept = fresh ? 0 : Object.keys(values).filter((id) => !(id in readings)).length;
+    this.#dispatch({ type: "readings-taken", reed: own, fresh, readings });
+    if (!complete) return;
+    this.#closeDialog();
+    this.notice = this.text.readings.accepted(count, kept);
   }
 
   #onReed(event: Event): void {
     const reed = picked(event);
     const demo = demoReeds.find((one) => one.reed === reed);
-    if (!demo) {
+    if (demo) {
+      const readings = demo.wingsSingly ? { wings: demo.wingsSingly } : {};
+      this.#dispatch({ type: "reed-loaded", reed, values: demo.readings, readings });
+    } else if (reed === "empty") {
+      this.#dispatch({ type: "reed-loaded", reed: this.text.bar.ownReed, values: {} });
+    } else if (reed === "") {
       this.#dispatch({ type: "reset" });
-      return;
     }
-    const readings = demo.wingsSingly ? { wings: demo.wingsSingly } : {};
-    this.#dispatch({ type: "reed-loaded", reed, values: demo.readings, readings });
   }
 
   #onUnit(event: Event): void {

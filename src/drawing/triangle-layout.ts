@@ -9,6 +9,8 @@ export interface TriangleLayout {
   /** Side of the triangle. */
   readonly side: number;
   readonly labels: readonly CornerLabel[];
+  /** From a name to its share below it. */
+  readonly lineHeight: number;
 }
 
 /** Where the name of a corner stands; its share stands one line below. */
@@ -18,25 +20,46 @@ export interface CornerLabel {
   readonly anchor: "start" | "middle" | "end";
 }
 
-const lineHeight = 20;
 const greatestSide = 620;
+
+/** What else decides the layout. */
+export interface LayoutOptions {
+  /** px; the drawing grows no taller than this where that leaves room for a triangle. */
+  readonly greatestHeight?: number;
+  /** A row for the numbers of the base. */
+  readonly ticks?: boolean;
+  /** px of the page's text size: everything written grows with it. */
+  readonly em?: number;
+  /** Letters of the corner names, so that two that would collide stand one below the other. */
+  readonly names?: readonly [high: number, low: number, loud: number];
+}
+
+/** Width of a letter of the corner names, in em; measured on the widest of the fonts in use. */
+const letter = 0.58;
 
 /**
  * Fits an equilateral triangle with its corner names into a width.
  *
- * Unit    px; `ticks` leaves a row for the numbers of the base. Domain  width from 200 up; names stand above the top and below the base, so they never crowd the sides.
+ * Unit    px.
  * @example triangleLayout(480).side < 480 → true
  */
 export function triangleLayout(
   width: number,
-  { greatestHeight = Infinity, ticks = false } = {},
+  { greatestHeight = Infinity, ticks = false, em = 16, names = [0, 0, 0] }: LayoutOptions = {},
 ): TriangleLayout {
   const margin = width < 400 ? 18 : 30;
+  const lineHeight = 1.25 * em;
   const above = 2 * lineHeight + 12;
-  const tickRow = ticks ? 20 : 0;
-  const below = 2 * lineHeight + 14 + tickRow;
-  const fitting = ((greatestHeight - above - below) * 2) / Math.sqrt(3);
-  const side = Math.max(120, Math.min(width - 2 * margin, greatestSide, fitting));
+  const tickRow = ticks ? lineHeight : 0;
+  const sideFor = (below: number): number => {
+    const fitting = ((greatestHeight - above - below) * 2) / Math.sqrt(3);
+    return Math.max(120, Math.min(width - 2 * margin, greatestSide, fitting));
+  };
+  const oneRow = 2 * lineHeight + 14 + tickRow;
+  const needed = (names[1] + names[2] + 2) * letter * em;
+  const second = needed > width - 8 ? 2 * lineHeight : 0;
+  const below = oneRow + second;
+  const side = sideFor(below);
   const rise = (side * Math.sqrt(3)) / 2;
   const left = (width - side) / 2;
   const base = above + rise;
@@ -45,16 +68,19 @@ export function triangleLayout(
     [left, base],
     [left + side, base],
   ];
+  // Names wider than the triangle stand out on both sides of it.
+  const overhang = Math.max(margin, second > 0 ? 0 : needed - side) / 2;
   const under = base + lineHeight + 2 + tickRow;
   return {
     width,
     height: base + below,
     frame,
     side,
+    lineHeight,
     labels: [
       { x: left + side / 2, y: above - lineHeight - 8, anchor: "middle" },
-      { x: Math.max(4, left - margin / 2), y: under, anchor: "start" },
-      { x: Math.min(width - 4, left + side + margin / 2), y: under, anchor: "end" },
+      { x: Math.max(4, left - overhang), y: under, anchor: "start" },
+      { x: Math.min(width - 4, left + side + overhang), y: under + second, anchor: "end" },
     ],
   };
 }
@@ -91,20 +117,29 @@ function mix(k: number, share: number, rest: number): Blend {
   return blend;
 }
 
-/** The reading lines of a point: one a purpose, with the place of its number just outside the side it ends on. */
-export function readingLines(
-  blend: Blend,
-  frame: Frame,
-): (Line & { readonly label: Point; readonly share: number })[] {
-  const outward: readonly Point[] = [
-    [18, -8],
-    [-18, -8],
-    [0, 18],
-  ];
+/** A reading line with its number just outside the side it ends on, written away from the triangle. */
+export interface ReadingLine extends Line {
+  readonly share: number;
+  readonly label: Point;
+  readonly anchor: "start" | "middle" | "end";
+}
+
+/** The reading lines of a point: one a purpose. Unit px; `em` is the page's text size. */
+export function readingLines(blend: Blend, frame: Frame, em = 16): ReadingLine[] {
+  const outward = [
+    { step: [0.45 * em, 0], anchor: "start" },
+    { step: [-0.45 * em, 0], anchor: "end" },
+    { step: [0, 1.1 * em], anchor: "middle" },
+  ] as const;
   return ([0, 1, 2] as const).map((k) => {
     const line = shareLine(k, blend[k], frame);
-    const label: Point = [line.to[0] + outward[k]![0], line.to[1] + outward[k]![1]];
-    return { ...line, label, share: blend[k] };
+    const { step, anchor } = outward[k];
+    return {
+      ...line,
+      label: [line.to[0] + step[0], line.to[1] + step[1]],
+      anchor,
+      share: blend[k],
+    };
   });
 }
 

@@ -30,7 +30,8 @@ export interface CertaintyOptions {
  * The ellipse around a point: gauge error, the dial's common zero error, and the scatter of recipes.
  *
  * cov(λ) = Σ_j [(σ_j/s_j)² + τ²/w_j] p_j p_jᵀ + u uᵀ, u = Σ over features read with the dial of (c/s_j) p_j.
- * With τ > 0 this is the covariance of a weighted least-squares fit: every further feature shrinks it.
+ * With τ > 0 and without the dial's common error this is the covariance of a weighted least-squares fit, which
+ * every further feature shrinks. With it, the readings in the usual measuring order still shrink the ellipse.
  *
  * Shape   a map → 3 × 3 covariance, two half-axes, an angle.
  * Unit    shares squared; half-axes in sides of the triangle; radians.

@@ -255,7 +255,12 @@ function shareAlong(
   const fraction =
     sumRight > sumLeft ? Math.min(1, Math.max(0, (wanted - sumLeft) / (sumRight - sumLeft))) : 1;
   const mu = left + fraction * (right - left);
-  for (const j of sliding) z[j] = valueAt(j, mu);
+  for (const j of sliding) {
+    const [low, high, value] = [room.low[j]!, room.high[j]!, valueAt(j, mu)];
+    // At a corner of reach a sliding feature stands at its end, but for rounding.
+    const hair = 1e-9 * (high - low);
+    z[j] = value - low <= hair ? low : high - value <= hair ? high : value;
+  }
 }
 
 /** A limit comes back to the last digit, and a feature that did not move keeps the very number it had. */

@@ -1,4 +1,5 @@
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import { allRoundValue } from "./reading-text.js";
 import { toThousandths, type LengthUnit } from "./units.js";
 
 /** What can be laid over the triangle. */
@@ -28,10 +29,7 @@ const unitNames: readonly LengthUnit[] = ["mm", "in", "thou"];
 /** Every feature at the mean of its three corner values, in whole thousandths. */
 export function allRoundValues(model: ReedModel): Values {
   return Object.fromEntries(
-    model.features.map(({ id, corners }) => [
-      id,
-      toThousandths((corners.high + corners.low + corners.loud) / 3),
-    ]),
+    model.features.map((feature) => [feature.id, toThousandths(allRoundValue(feature))]),
   );
 }
 

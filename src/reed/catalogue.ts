@@ -102,8 +102,9 @@ export const english = {
   bar: {
     reed: "Reed",
     allRound: "All-round reed",
-    ownReed: "Own readings",
-    ownUnnamed: "Own readings (changed)",
+    ownReed: "My reed",
+    emptyReed: "My reed (nothing measured yet)",
+    changed: (name: string): string => `${name}, changed`,
     demo: "Demo reeds (invented)",
     unit: "Unit",
     undo: "Undo",
@@ -112,6 +113,8 @@ export const english = {
     theme: "Look",
     themes: { auto: "As the device", paper: "Paper", night: "Night" },
     link: "Copy link",
+    skipToRecipe: "To the recipe",
+    close: "Close",
     linkCopied: "The link is copied.",
     linkFailed: "The link could not be copied: take it from the address bar.",
   },
@@ -129,17 +132,20 @@ export const english = {
     convention: "A share is 0 % on the side opposite its corner and 100 % in the corner.",
     centre: "all-round reed",
     ghost: "before",
+    outside: "outside",
     noPoint: "No point yet: the readings so far cannot place the reed.",
     follows: "The recipe follows the point for",
     newReed: "a new reed",
-    newReedHint: "every feature within its range",
+    newReedHint: "Every feature may change within its range.",
     finishedReed: "this finished reed",
-    finishedReedHint: "cane can be taken away, not put back; the throat stays",
+    finishedReedHint: "Cane can be taken away, not put back; the throat stays.",
     nothingToMove: "There is no point to move yet: enter a few readings first.",
   },
   shares: {
     title: "Shares",
     field: (name: string): string => `${name}, per cent`,
+    all: (rows: readonly { readonly id: Purpose; readonly share: string }[]): string =>
+      `${rows.map(({ id, share }) => `${share} ${purposeWords[id]}`).join(", ")}.`,
     valueText: (share: number, name: string): string => `${percent.format(share)} ${name}`,
   },
   reached: {
@@ -158,17 +164,16 @@ export const english = {
     ratios: "Ratios",
     allRoundMark: (value: string): string => `all-round value ${value}`,
     lock: (label: string): string => `Lock ${label.toLowerCase()}`,
-    measured: (label: string): string => `${label} is measured`,
+    beforeMark: (value: string): string => `before: ${value}`,
     notMeasured: "not measured",
-    measure: "measure",
+    locked: "locked",
     forget: (label: string): string => `${label}: mark as not measured`,
-    enter: (label: string): string => `${label}: enter a reading`,
     field: (label: string): string => `${label}, value`,
     howTo: (label: string): string => `How to measure: ${label.toLowerCase()}`,
     range: (low: string, high: string, unit: string): string =>
       `Usual range ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
     badNumber: (typed: string, low: string, high: string, unit: string): string =>
-      `“${typed}” is not a number this field can take; allowed: a number, usually ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
+      `“${typed}” is not a number; allowed: a number, usually ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
     farOff: (typed: string, low: string, high: string, unit: string): string =>
       `${typed} is far from the usual ${low} to ${high}${unit ? ` ${unit}` : ""}: is the unit right?`,
     outside: (low: string, high: string, unit: string): string =>
@@ -228,21 +233,26 @@ export const english = {
   sentence: {
     nothing: sentence`Nothing is measured yet. Throat width, tip width and spine thickness together place a reed best.`,
     cannotPlace: (names: readonly string[]): Sentence =>
-      sentence`${list.format(names)} alone cannot tell the three purposes apart. One more reading elsewhere will place the reed.`,
+      sentence`${list.format(names)} alone cannot tell the three purposes apart. Readings of other features will place the reed.`,
     middle: sentence`This is an all-round reed: it lies in the middle of the three purposes`,
     corner: (id: Purpose): Sentence => sentence`This is nearly the corner reed for ${purpose(id)}`,
     beyondCorner: (id: Purpose): Sentence =>
       sentence`This reed goes further toward ${purpose(id)} than the corner reed`,
     beyondSide: (id: Purpose): Sentence =>
       sentence`This reed lies outside the triangle: it has less of ${purpose(id)} than any mix of the corner reeds`,
-    leans: (id: Purpose, degree: "slightly" | "clearly" | "strongly"): Sentence =>
-      sentence`This reed leans ${degree} toward ${purpose(id)}`,
+    leans: (id: Purpose, degree: "slightly" | "clearly" | "strongly", away?: Purpose): Sentence =>
+      away
+        ? sentence`This reed leans ${degree} toward ${purpose(id)} and away from ${purpose(away)}`
+        : sentence`This reed leans ${degree} toward ${purpose(id)}`,
     between: (a: Purpose, b: Purpose, away: Purpose): Sentence =>
       sentence`This reed lies between ${purpose(a)} and ${purpose(b)}, away from ${purpose(away)}`,
-    pulledBy: (features: readonly { id: string; label: string; more: boolean }[]): string => {
+    pulledBy: (
+      features: readonly { id: string; label: string; more: boolean }[],
+      outside: boolean,
+    ): string => {
       const names = features.map((one) => withArticle(one.id, spoken(one.id, one.label, one.more)));
       const many = features.length > 1 || featureWords[features[0]!.id]?.plural === true;
-      return `: ${list.format(names)} ${many ? "pull" : "pulls"} it there most.`;
+      return `: ${list.format(names)} ${many ? "pull" : "pulls"} it ${outside ? "out there" : "there"} most.`;
     },
     pulledBack: (features: readonly { id: string; label: string; more: boolean }[]): string => {
       const names = features.map((one) => spoken(one.id, one.label, one.more));
@@ -254,7 +264,8 @@ export const english = {
       const names = features.map((one) => spoken(one.id, one.label, one.more));
       return `, where its ${list.format(names)} balance each other.`;
     },
-    cancels: " Its extremes cancel: other recipes at this place are very different reeds.",
+    cancels: " But its extremes cancel each other: most reeds at this place have a milder recipe.",
+    tooFew: " With so few readings it may lie almost anywhere.",
     unmeasured: (names: readonly string[]): string => {
       const shown = names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
       return ` Not measured: ${list.format(shown)}, so the place is less sure.`;
@@ -270,13 +281,15 @@ export const english = {
       "JSON file. A feature may stand in several rows: the mean counts.",
     area: "Pasted table",
     placeholder: "blade length\t27.7\ntip width\t15.3",
-    unit: (unit: string): string => `Values without a unit are read as ${unit}.`,
+    unit: "Lengths without a unit are in",
     file: "Choose a file",
     drop: "or drop it here",
     take: "Take the good cells",
     cancel: "Close",
-    accepted: (count: number): string =>
-      count === 1 ? "1 feature taken." : `${count} features taken.`,
+    accepted: (count: number, kept: number): string => {
+      const taken = count === 1 ? "1 feature taken." : `${count} features taken.`;
+      return kept === 0 ? taken : `${taken} ${kept} more kept as they were.`;
+    },
     none: "Nothing could be taken; what was entered before is still there.",
     problems: (count: number): string =>
       count === 1 ? "1 cell was left out:" : `${count} cells were left out:`,

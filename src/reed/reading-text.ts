@@ -53,3 +53,8 @@ export function typedValue(feature: Feature, typed: string, unit: LengthUnit): n
   const said = written === "" ? unit : parseUnit(written);
   return said && toMillimetres(value, said);
 }
+
+/** A feature's value in the all-round reed: the mean of its three corner values. */
+export function allRoundValue({ corners }: Feature): number {
+  return (corners.high + corners.low + corners.loud) / 3;
+}

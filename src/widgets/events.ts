@@ -60,9 +60,12 @@ export class LayerPickedEvent extends Event {
 /** Hands readings from a table to the owner: all readings of each feature, in the model's units. */
 export class ReadingsTakenEvent extends Event {
   readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
-  constructor(readings: Readonly<Record<FeatureId, readonly number[]>>) {
+  /** Whether every cell was good. */
+  readonly complete: boolean;
+  constructor(readings: Readonly<Record<FeatureId, readonly number[]>>, complete: boolean) {
     super("readings-taken", upward);
     this.readings = readings;
+    this.complete = complete;
   }
 }
 

@@ -8,13 +8,15 @@ export const featureRowStyle = css`
   }
   .row {
     display: grid;
-    grid-template-columns: minmax(7.2rem, 10.5rem) minmax(5rem, 1fr) 6.4rem 1.75rem 1.75rem 46px;
+    grid-template-columns: minmax(7.2rem, 10.5rem) minmax(5rem, 1fr) 8rem 1.75rem 1.75rem 46px;
     gap: 0 0.5rem;
     align-items: center;
     min-height: 2.6rem;
   }
   .name {
+    min-width: 0;
     min-height: 2rem;
+    overflow-wrap: anywhere;
     padding: 0;
     border: 0;
     background: none;
@@ -47,7 +49,7 @@ export const featureRowStyle = css`
     align-items: baseline;
   }
   .number input {
-    width: 4rem;
+    width: calc(7ch + 1.2rem);
     min-height: 2rem;
     padding: 0 0.4rem;
     text-align: end;
@@ -80,9 +82,22 @@ export const featureRowStyle = css`
     color: var(--ink-soft);
     font-style: italic;
   }
-  .enter {
-    grid-column: 3 / 6;
-    min-height: 2rem;
+  .number input::placeholder {
+    color: var(--ink-soft);
+    font-size: 0.75rem;
+    opacity: 1;
+  }
+  .number input:read-only {
+    border-style: dashed;
+  }
+  .before {
+    position: absolute;
+    top: 50%;
+    width: 12px;
+    height: 12px;
+    margin: -6px 0 0 -6px;
+    border: 1.5px dashed var(--ink-soft);
+    border-radius: 50%;
   }
   .remark,
   .how {
@@ -123,13 +138,11 @@ export const featureRowStyle = css`
       width: 2.25rem;
       min-height: 2.25rem;
     }
-    .blank {
-      grid-column: 1;
-      grid-row: 2;
-    }
-    .enter {
-      grid-column: 2 / -1;
-      grid-row: 2;
+  }
+  @media (forced-colors: active) {
+    .mark {
+      background: CanvasText;
+      forced-color-adjust: none;
     }
   }
 `;

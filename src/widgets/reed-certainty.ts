@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import type { Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { look } from "./look.js";
 
@@ -48,9 +49,10 @@ export class ReedCertainty extends LitElement {
     const { blend, ellipse, gaugeEllipse, text } = this;
     if (!blend || !ellipse || !gaugeEllipse) return nothing;
     const words = text.certainty;
+    const inside = nearestBlend(blend);
     const rows = order.map((id, k) => ({
       id,
-      share: text.percent(blend[k]!),
+      share: text.percent(inside[k]!),
       sd: text.percent(Math.sqrt(ellipse.covariance[k]![k]!)),
     }));
     const axis = (value: number): string => text.number(value, 2);

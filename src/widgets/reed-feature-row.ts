@@ -5,13 +5,20 @@ import type { Pull } from "../engine/pulls.js";
 import { pullDirection } from "../drawing/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { isFarOutside } from "../reed/far-outside.js";
-import { readingText, typedValue, unitSign, unitSpoken } from "../reed/reading-text.js";
+import {
+  allRoundValue,
+  readingText,
+  typedValue,
+  unitSign,
+  unitSpoken,
+} from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
 import { GestureEndedEvent, LockPickedEvent, ValuePickedEvent } from "./events.js";
 import { featureRowStyle } from "./feature-row-style.js";
 import { look } from "./look.js";
 import { ReedCompass } from "./reed-compass.js";
+import { sliderMove } from "./slider-move.js";
 
 define("reed-compass", ReedCompass);
 
@@ -32,6 +39,7 @@ export class ReedFeatureRow extends LitElement {
     locked: { type: Boolean },
     unit: { type: String },
     note: { type: String },
+    earlier: { attribute: false },
     text: { attribute: false },
     problem: { state: true },
     editing: { state: true },
@@ -47,11 +55,15 @@ export class ReedFeatureRow extends LitElement {
   declare unit: LengthUnit;
   /** A remark under the row: how many readings, or that they disagree. */
   declare note: string;
+  /** The value before the last step, marked on the slider. */
+  declare earlier: number | undefined;
   declare text: Catalogue;
   declare problem: string;
   declare editing: boolean;
   declare open: boolean;
   #gesture = 0;
+  /** The value when the pointer went down on the slider. */
+  #pressedAt: number | undefined;
 
   constructor() {
     super();
@@ -76,7 +88,7 @@ export class ReedFeatureRow extends LitElement {
         >
           ${feature.label}
         </button>
-        ${this.value === undefined ? this.#unmeasured() : this.#measured(this.value)}
+        ${this.#controls()}
       </div>
       <p
         class="remark ${this.problem ? "problem" : ""}"
@@ -91,46 +103,55 @@ export class ReedFeatureRow extends LitElement {
 
   /** A value taken while the field has the focus is shown as it was kept. */
   override updated(changed: Map<string, unknown>): void {
-    if (!this.editing || this.problem || this.value === undefined) return;
-    if (!changed.has("value") && !changed.has("unit")) return;
+    if (!this.editing || this.problem || (!changed.has("value") && !changed.has("unit"))) return;
     const field = this.renderRoot.querySelector<HTMLInputElement>("input[type=text]");
-    if (field) field.value = this.#exact(this.value);
+    if (field) field.value = this.value === undefined ? "" : this.#exact(this.value);
   }
 
-  #unmeasured() {
-    const { text, feature } = this;
-    return html`<span class="blank">${text.recipe.notMeasured}</span>
-      <button class="enter" aria-label=${text.recipe.enter(feature.label)} @click=${this.#measure}>
-        ${text.recipe.measure}
-      </button>`;
-  }
-
-  #measured(value: number) {
-    const { feature, text, unit } = this;
-    // What the user is typing, or what was refused, stays in the field until it is good.
-    const typed = readingText(feature, value, unit, text);
-    return html`${this.#slider(value)}
+  /** The row has the same shape whether the feature is measured or not, so that nothing jumps while readings go in. */
+  #controls() {
+    const { feature, text, unit, value } = this;
+    const words = text.recipe;
+    return html`${
+        value === undefined
+          ? html`<span class="slide blank">${words.notMeasured}</span>`
+          : this.#slider(value)
+      }
       <span class="number">
         <input
           type="text"
           inputmode="decimal"
           autocomplete="off"
-          aria-label=${text.recipe.field(feature.label)}
-          aria-describedby="remark"
+          enterkeyhint="next"
+          placeholder=${value === undefined ? this.#usual().join("–") : nothing}
+          aria-label=${words.field(feature.label)}
+          aria-describedby="remark unit"
           aria-invalid=${this.problem ? "true" : nothing}
-          .value=${this.editing || this.problem ? noChange : live(typed)}
+          ?readonly=${this.locked}
+          .value=${this.editing || this.problem ? noChange : live(this.#shown())}
           @focus=${this.#onFieldFocus}
           @blur=${this.#onFieldBlur}
           @change=${this.#onTyped}
           @keydown=${this.#onFieldKey}
         /><span class="unit" aria-hidden="true">${unitSign(feature, unit, text)}</span>
+        <span class="unseen" id="unit">${this.#spokenState()}</span>
       </span>
-      <button
+      ${value === undefined ? html`<span></span><span></span>` : this.#buttons()}
+      ${
+        this.pull
+          ? html`<reed-compass .feature=${feature} .pull=${this.pull}></reed-compass>`
+          : html`<span></span>`
+      }`;
+  }
+
+  #buttons() {
+    const { feature, text } = this;
+    return html`<button
         class="icon lock"
         aria-pressed=${this.locked}
         aria-label=${text.recipe.lock(feature.label)}
         title=${text.recipe.lock(feature.label)}
-        @click=${() => this.dispatchEvent(new LockPickedEvent(feature.id, !this.locked))}
+        @click=${this.#onLock}
       >
         ${lockPicture(this.locked)}
       </button>
@@ -138,41 +159,65 @@ export class ReedFeatureRow extends LitElement {
         class="icon forget"
         aria-label=${text.recipe.forget(feature.label)}
         title=${text.recipe.forget(feature.label)}
-        @click=${() => this.#forget()}
+        @click=${this.#forget}
       >
         ×
-      </button>
-      ${this.pull ? html`<reed-compass .feature=${feature} .pull=${this.pull}></reed-compass>` : html`<span></span>`}`;
+      </button>`;
+  }
+
+  #shown(): string {
+    return this.value === undefined
+      ? ""
+      : readingText(this.feature, this.value, this.unit, this.text);
+  }
+
+  #spokenState(): string {
+    const { feature, text, unit, value } = this;
+    if (value === undefined) return text.recipe.notMeasured;
+    return [unitSpoken(feature, unit, text), this.locked ? text.recipe.locked : ""]
+      .filter(Boolean)
+      .join(", ");
   }
 
   #slider(value: number) {
-    const { feature, text, unit } = this;
+    const { feature, text } = this;
     const [low, high] = [Math.min(feature.min, value), Math.max(feature.max, value)];
-    const { corners } = feature;
-    const allRound = (corners.high + corners.low + corners.loud) / 3;
-    const mark = `inset-inline-start: calc(12px + (100% - 24px) * ${((allRound - low) / (high - low)).toFixed(4)})`;
+    const allRound = allRoundValue(feature);
+    const at = (mark: number): string =>
+      `inset-inline-start: calc(12px + (100% - 24px) * ${((mark - low) / (high - low)).toFixed(4)})`;
+    const before = this.earlier;
+    const moved = before !== undefined && before >= low && before <= high && before !== value;
     return html`<span class="slide">
       <span
         class="mark"
-        .style=${mark}
+        .style=${at(allRound)}
         title=${text.recipe.allRoundMark(this.#withUnit(allRound))}
       ></span>
+      ${
+        moved
+          ? html`<span
+              class="before"
+              .style=${at(before)}
+              title=${text.recipe.beforeMark(this.#withUnit(before))}
+            ></span>`
+          : nothing
+      }
       <input
         type="range"
         min=${low}
         max=${high}
-        step=${feature.step}
+        step="any"
         .value=${live(String(value))}
         ?disabled=${this.locked}
         aria-label=${feature.label}
         aria-valuetext=${this.#valueText(value)}
-        @pointerdown=${this.#begin}
+        @pointerdown=${this.#onPointerDown}
+        @pointercancel=${this.#onPointerCancel}
         @focus=${this.#begin}
         @input=${this.#onSlide}
         @keydown=${this.#onSliderKey}
-        @change=${this.#end}
+        @change=${this.#onSlideEnd}
       />
-      <span class="unseen">${unitSpoken(feature, unit, text)}</span>
     </span>`;
   }
 
@@ -236,30 +281,45 @@ export class ReedFeatureRow extends LitElement {
     );
   }
 
-  #onSlide(event: Event): void {
-    this.#pick((event.target as HTMLInputElement).valueAsNumber);
+  #onPointerDown(): void {
+    this.#begin();
+    this.#pressedAt = this.value;
   }
 
-  /** Shift with an arrow is a tenth of a step; the Page keys are five steps. */
+  /** A finger that meant to scroll the page leaves the reading as it was. */
+  #onPointerCancel(): void {
+    if (this.#pressedAt !== undefined) this.#pick(this.#pressedAt);
+    this.#onSlideEnd();
+  }
+
+  #onSlide(event: Event): void {
+    const { value, feature } = this;
+    const raw = (event.target as HTMLInputElement).valueAsNumber;
+    const stepped = Math.round(raw / feature.step) * feature.step;
+    if (value === undefined) return;
+    // Assistive technology nudges a slider by less than a step: that still means one step.
+    const nudged = this.#pressedAt === undefined && Math.abs(raw - value) < feature.step;
+    this.#pick(this.#kept(nudged ? value + Math.sign(raw - value) * feature.step : stepped));
+  }
+
+  #onSlideEnd(): void {
+    this.#pressedAt = undefined;
+    this.#end();
+  }
+
+  /** Inside the range, or where it is when it is outside already. */
+  #kept(value: number): number {
+    const { min, max } = this.feature;
+    const now = this.value ?? value;
+    return Math.min(Math.max(max, now), Math.max(Math.min(min, now), value));
+  }
+
+  /** An arrow is a step, with Shift a tenth of one; the Page keys are five steps. */
   #onSliderKey(event: KeyboardEvent): void {
-    const sign = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[event.key];
-    const page = { PageUp: 5, PageDown: -5 }[event.key];
-    const steps = page ?? (event.shiftKey && sign ? sign / 10 : undefined);
-    if (
-      steps === undefined ||
-      this.value === undefined ||
-      event.ctrlKey ||
-      event.altKey ||
-      event.metaKey
-    )
-      return;
+    const move = sliderMove(event, this.feature.step);
+    if (move === undefined || this.value === undefined) return;
     event.preventDefault();
-    const { min, max, step } = this.feature;
-    const least = Math.max(step / 10, 0.001); // the store keeps whole thousandths
-    const size = Math.abs(steps) < 1 ? Math.sign(steps) * least : steps * step;
-    this.#pick(
-      Math.min(Math.max(max, this.value), Math.max(Math.min(min, this.value), this.value + size)),
-    );
+    this.#pick(this.#kept(this.value + move));
     this.#end();
   }
 
@@ -283,9 +343,9 @@ export class ReedFeatureRow extends LitElement {
   #onFieldKey(event: KeyboardEvent): void {
     const field = event.target as HTMLInputElement;
     if (event.key === "Enter") this.#onTyped(event);
-    if (event.key !== "Escape" || this.value === undefined) return;
+    if (event.key !== "Escape") return;
     this.problem = "";
-    field.value = this.#exact(this.value);
+    field.value = this.value === undefined ? "" : this.#exact(this.value);
   }
 
   #onTyped(event: Event): void {
@@ -294,6 +354,11 @@ export class ReedFeatureRow extends LitElement {
     // Leaving the field untouched must not round what the store holds.
     if (before !== undefined && typed.trim() === this.#exact(before)) {
       this.problem = "";
+      return;
+    }
+    if (typed.trim() === "") {
+      this.problem = "";
+      if (before !== undefined) this.#forget();
       return;
     }
     const value = typedValue(feature, typed, unit);
@@ -309,23 +374,21 @@ export class ReedFeatureRow extends LitElement {
     }
   }
 
+  #onLock(): void {
+    this.dispatchEvent(new LockPickedEvent(this.feature.id, !this.locked));
+  }
+
   #forget(): void {
     this.problem = "";
     this.dispatchEvent(new ValuePickedEvent(this.feature.id, undefined));
     this.#end();
-    void this.updateComplete.then(() =>
-      this.renderRoot.querySelector<HTMLElement>(".enter")?.focus(),
-    );
+    this.focusField();
   }
 
-  /** Starts from the all-round value: the nearest thing to knowing nothing. */
-  #measure(): void {
-    const { high, low, loud } = this.feature.corners;
-    this.dispatchEvent(new ValuePickedEvent(this.feature.id, (high + low + loud) / 3));
-    this.#end();
-    void this.updateComplete.then(() =>
-      this.renderRoot.querySelector<HTMLElement>("input[type=text]")?.focus(),
-    );
+  /** Puts the cursor into the number field. */
+  focusField(): void {
+    const field = this.renderRoot.querySelector<HTMLInputElement>("input[type=text]");
+    if (field && this.shadowRoot?.activeElement !== field) field.focus();
   }
 }
 

@@ -1,8 +1,8 @@
 import { LitElement, css, html, nothing } from "lit";
-import type { ReedModel } from "../engine/model.js";
+import type { FeatureId, ReedModel } from "../engine/model.js";
 import type { ReadingProblem } from "../book/reading-problem.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import type { LengthUnit } from "../reed/units.js";
+import { lengthUnits, type LengthUnit } from "../reed/units.js";
 import { ReadingsTakenEvent } from "./events.js";
 import { look } from "./look.js";
 
@@ -73,20 +73,27 @@ export class ReedReadings extends LitElement {
   static override properties = {
     model: { attribute: false },
     unit: { type: String },
+    kept: { attribute: false },
     text: { attribute: false },
     outcome: { state: true },
     over: { state: true },
   };
 
   declare model: ReedModel;
+  /** The unit of lengths that name none; the user may choose another one here. */
   declare unit: LengthUnit;
+  /** Features with readings that stay beside the new ones. */
+  declare kept: readonly FeatureId[];
   declare text: Catalogue;
-  declare outcome: { readonly count: number; readonly problems: readonly string[] } | undefined;
+  declare outcome:
+    | { readonly count: number; readonly kept: number; readonly problems: readonly string[] }
+    | undefined;
   declare over: boolean;
 
   constructor() {
     super();
     this.unit = "mm";
+    this.kept = [];
     this.text = english;
     this.over = false;
   }
@@ -105,7 +112,17 @@ export class ReedReadings extends LitElement {
         <span class="unseen">${words.area}</span>
         <textarea spellcheck="false" placeholder=${words.placeholder}></textarea>
       </label>
-      <p class="soft">${words.unit(this.text.units[this.unit].spoken)}</p>
+      <label class="soft"
+        >${words.unit}
+        <select @change=${this.#onUnit}>
+          ${lengthUnits.map(
+            (unit) =>
+              html`<option value=${unit} ?selected=${unit === this.unit}>
+                ${this.text.units[unit].name}
+              </option>`,
+          )}
+        </select></label
+      >
       <div class="row">
         <button class="main" @click=${this.#takePasted}>${words.take}</button>
         <label class="file"
@@ -123,9 +140,9 @@ export class ReedReadings extends LitElement {
 
   #told() {
     if (!this.outcome) return nothing;
-    const { count, problems } = this.outcome;
+    const { count, kept, problems } = this.outcome;
     const words = this.text.readings;
-    return html`<p>${count > 0 ? words.accepted(count) : words.none}</p>
+    return html`<p>${count > 0 ? words.accepted(count, kept) : words.none}</p>
       ${
         problems.length > 0
           ? html`<p>${words.problems(problems.length)}</p>
@@ -151,6 +168,10 @@ export class ReedReadings extends LitElement {
     field.value = ""; // the same file, mended, can be chosen again
   }
 
+  #onUnit(event: Event): void {
+    this.unit = (event.target as HTMLSelectElement).value as LengthUnit;
+  }
+
   #onDragOver(event: DragEvent): void {
     event.preventDefault();
     this.over = true;
@@ -173,7 +194,7 @@ export class ReedReadings extends LitElement {
     try {
       await this.#take(await file.text(), file.name);
     } catch {
-      this.outcome = { count: 0, problems: [this.text.readings.unreadable(file.name)] };
+      this.outcome = { count: 0, kept: 0, problems: [this.text.readings.unreadable(file.name)] };
     }
   }
 
@@ -186,7 +207,12 @@ export class ReedReadings extends LitElement {
       file === undefined ? { model, unit } : { model, unit, file },
     );
     const count = Object.keys(readings).length;
-    this.outcome = { count, problems: problems.map((problem: ReadingProblem) => problem.message) };
-    if (count > 0) this.dispatchEvent(new ReadingsTakenEvent(readings));
+    const kept = this.kept.filter((id) => !(id in readings)).length;
+    this.outcome = {
+      count,
+      kept,
+      problems: problems.map((problem: ReadingProblem) => problem.message),
+    };
+    if (count > 0) this.dispatchEvent(new ReadingsTakenEvent(readings, problems.length === 0));
   }
 }

@@ -2,9 +2,9 @@ import { LitElement, css, html, nothing } from "lit";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import type { LengthUnit } from "../reed/units.js";
+import { toThousandths, type LengthUnit } from "../reed/units.js";
 import { unevenness } from "../reed/uneven.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { allRoundValue, readingText, unitSign } from "../reed/reading-text.js";
 import { define } from "./define.js";
 import { look } from "./look.js";
 import { ReedFeatureRow } from "./reed-feature-row.js";
@@ -27,7 +27,7 @@ export class ReedRecipe extends LitElement {
       }
       dl {
         display: grid;
-        grid-template-columns: minmax(7.2rem, 10.5rem) auto 1fr;
+        grid-template-columns: minmax(0, 10.5rem) auto minmax(0, 1fr);
         gap: 0.2rem 0.75rem;
         margin: 0.3rem 0 0;
       }
@@ -46,6 +46,7 @@ export class ReedRecipe extends LitElement {
     readings: { attribute: false },
     locked: { attribute: false },
     pulls: { attribute: false },
+    earlier: { attribute: false },
     unit: { type: String },
     text: { attribute: false },
   };
@@ -56,6 +57,8 @@ export class ReedRecipe extends LitElement {
   declare readings: Readonly<Record<FeatureId, readonly number[]>>;
   declare locked: readonly FeatureId[];
   declare pulls: readonly Pull[];
+  /** Values before the last step. */
+  declare earlier: Values;
   declare unit: LengthUnit;
   declare text: Catalogue;
 
@@ -65,6 +68,7 @@ export class ReedRecipe extends LitElement {
     this.readings = {};
     this.locked = [];
     this.pulls = [];
+    this.earlier = {};
     this.unit = "mm";
     this.text = english;
   }
@@ -88,6 +92,7 @@ export class ReedRecipe extends LitElement {
       .pull=${this.pulls.find((one) => one.feature === id)}
       .locked=${this.locked.includes(id)}
       .unit=${this.unit}
+      .earlier=${this.earlier[id]}
       .note=${this.#note(id)}
       .text=${this.text}
     ></reed-feature-row>`;
@@ -125,7 +130,6 @@ export class ReedRecipe extends LitElement {
   }
 
   #allRound(id: FeatureId): number {
-    const { high, low, loud } = this.model.features.find((one) => one.id === id)!.corners;
-    return (high + low + loud) / 3;
+    return toThousandths(allRoundValue(this.model.features.find((one) => one.id === id)!));
   }
 }

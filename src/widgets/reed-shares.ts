@@ -18,10 +18,14 @@ export class ReedShares extends LitElement {
   static override styles = [
     look,
     css`
+      :host {
+        display: block;
+        container-type: inline-size;
+      }
       fieldset {
         display: grid;
         gap: 0.1rem 0.75rem;
-        grid-template-columns: minmax(6.5rem, auto) 1fr auto;
+        grid-template-columns: minmax(0, auto) minmax(3rem, 1fr) auto;
         align-items: center;
         margin: 0;
         padding: 0;
@@ -35,6 +39,17 @@ export class ReedShares extends LitElement {
       }
       .cell {
         white-space: nowrap;
+      }
+      input[type="range"] {
+        min-width: 0;
+      }
+      @container (max-width: 19rem) {
+        fieldset {
+          grid-template-columns: minmax(0, 1fr) auto;
+        }
+        label {
+          grid-column: 1 / -1;
+        }
       }
       .high {
         color: var(--high-word);
@@ -69,13 +84,13 @@ export class ReedShares extends LitElement {
     const inside = this.blend && nearestBlend(this.blend);
     return html`<fieldset ?disabled=${!inside}>
       <legend class="unseen">${this.text.shares.title}</legend>
-      ${order.map((id, k) => this.#row(id, k as 0 | 1 | 2, inside?.[k] ?? 0))}
+      ${order.map((id, k) => this.#row(id, k as 0 | 1 | 2, inside?.[k]))}
     </fieldset>`;
   }
 
-  #row(id: (typeof order)[number], k: 0 | 1 | 2, share: number) {
+  #row(id: (typeof order)[number], k: 0 | 1 | 2, share: number | undefined) {
     const { text } = this;
-    const percent = Math.round(share * 100);
+    const percent = share === undefined ? "" : String(Math.round(share * 100));
     return html`<label class=${id} for="slider-${id}">${text.corners[id]}</label>
       <input
         id="slider-${id}"
@@ -83,8 +98,8 @@ export class ReedShares extends LitElement {
         min="0"
         max="100"
         step="1"
-        .value=${live(String(percent))}
-        aria-valuetext=${text.shares.valueText(share, text.purposes[id])}
+        .value=${live(percent)}
+        aria-valuetext=${share === undefined ? text.triangle.nothingToMove : text.shares.valueText(share, text.purposes[id])}
         @pointerdown=${this.#begin}
         @focus=${this.#begin}
         @input=${(event: Event) => this.#ask(k, event)}
@@ -97,7 +112,7 @@ export class ReedShares extends LitElement {
           max="100"
           step="1"
           aria-label=${text.shares.field(text.corners[id])}
-          .value=${live(String(percent))}
+          .value=${live(percent)}
           @change=${(event: Event) => this.#enter(k, event)}
         />
         %</span

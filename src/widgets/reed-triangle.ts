@@ -1,7 +1,7 @@
 import { LitElement, html, nothing, svg, type SVGTemplateResult } from "lit";
 import type { Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
-import { blendToPoint, pointToBlend, type Point } from "../engine/frame.js";
+import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import {
   gridLines,
@@ -13,6 +13,7 @@ import {
 } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { arrow } from "../drawing/arrow.js";
 import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
 import { triangleStyle } from "./triangle-style.js";
@@ -40,6 +41,7 @@ export class ReedTriangle extends LitElement {
     text: { attribute: false },
     greatestHeight: { type: Number, attribute: "greatest-height" },
     layoutWidth: { state: true },
+    em: { state: true },
     grip: { state: true },
   };
 
@@ -52,9 +54,11 @@ export class ReedTriangle extends LitElement {
   /** A picture only: nothing can be moved. */
   declare still: boolean;
   declare text: Catalogue;
-  /** Keeps the drawing from growing taller than this, px. */
+  /** Keeps the drawing from growing taller than this, px at the usual text size of 16 px. */
   declare greatestHeight: number;
   declare layoutWidth: number;
+  /** The page's text size, px. */
+  declare em: number;
   /** While dragging: from the pointer to the point, px. */
   declare grip: Point | undefined;
 
@@ -71,16 +75,26 @@ export class ReedTriangle extends LitElement {
     this.text = english;
     this.greatestHeight = 640;
     this.layoutWidth = 480;
+    this.em = 16;
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     if (typeof ResizeObserver === "undefined") return;
-    this.#watcher = new ResizeObserver(([entry]) => {
-      const width = Math.round(entry!.contentRect.width);
-      if (width > 0) this.layoutWidth = width;
-    });
+    this.#watcher = new ResizeObserver(() => this.#measure());
     this.#watcher.observe(this);
+  }
+
+  /** The size of the text can change while the element keeps its width: so a mark one rem wide is watched too. */
+  override firstUpdated(): void {
+    this.#watcher?.observe(this.renderRoot.querySelector(".rem")!);
+  }
+
+  #measure(): void {
+    const width = Math.round(this.getBoundingClientRect().width);
+    const rem = this.renderRoot.querySelector(".rem")?.getBoundingClientRect().width ?? 0;
+    if (rem > 0) this.em = rem;
+    if (width > 0) this.layoutWidth = width;
   }
 
   override disconnectedCallback(): void {
@@ -103,6 +117,7 @@ export class ReedTriangle extends LitElement {
       >
         ${this.#drawing(layout)}
       </div>
+      <span class="rem"></span>
       <p id="help" class="unseen">${this.text.triangle.instructions}</p>
     `;
   }
@@ -123,7 +138,10 @@ export class ReedTriangle extends LitElement {
       @pointercancel=${this.#onUp}
       @click=${this.#onClick}
     >
-      <defs>${order.map((id, k) => tint(id, k, frame))}</defs>
+      <defs>
+        ${order.map((id, k) => tint(id, k, frame))}
+        <clipPath id="inside"><path d=${corners}></path></clipPath>
+      </defs>
       <path class="paper" d=${corners}></path>
       ${order.map((id) => svg`<path class="tint" d=${corners} fill="url(#tint-${id})"></path>`)}
       ${gridLines(frame).map(
@@ -139,16 +157,17 @@ export class ReedTriangle extends LitElement {
   #description(): string {
     const { blend, text } = this;
     if (!blend) return `${text.triangle.title}. ${text.triangle.noPoint}`;
-    const shares = order.map((id, k) => `${text.percent(blend[k]!)} ${text.purposes[id]}`);
+    const near = nearestBlend(blend);
+    const shares = order.map((id, k) => `${text.percent(near[k]!)} ${text.purposes[id]}`);
     return `${text.triangle.title}. ${text.triangle.point}: ${shares.join(", ")}.`;
   }
 
-  #labels({ labels }: TriangleLayout): SVGTemplateResult[] {
+  #labels({ labels, lineHeight }: TriangleLayout): SVGTemplateResult[] {
     return order.map((id, k) => {
       const { x, y, anchor } = labels[k]!;
-      const share = this.blend ? this.text.percent(this.blend[k]!) : "";
+      const share = this.blend ? this.text.percent(nearestBlend(this.blend)[k]!) : "";
       return svg`<text class="corner ${id}" x=${round(x)} y=${round(y)} text-anchor=${anchor}>${this.text.corners[id]}</text>
-        <text class="share" x=${round(x)} y=${round(y + 19)} text-anchor=${anchor}>${share}</text>`;
+        <text class="share" x=${round(x)} y=${round(y + lineHeight * 0.95)} text-anchor=${anchor}>${share}</text>`;
     });
   }
 
@@ -164,40 +183,60 @@ export class ReedTriangle extends LitElement {
     const [x, y] = blendToPoint(this.blend, frame);
     const [major, minor] = this.ellipse.semiAxes;
     const degrees = round((-this.ellipse.angle * 180) / Math.PI);
-    return svg`<ellipse class="certainty" cx=${round(x)} cy=${round(y)} rx=${round(major * side)} ry=${round(minor * side)}
-      transform="rotate(${degrees} ${round(x)} ${round(y)})"></ellipse>`;
+    return svg`<g clip-path="url(#inside)"><ellipse class="certainty" cx=${round(x)} cy=${round(y)} rx=${round(major * side)} ry=${round(minor * side)}
+      transform="rotate(${degrees} ${round(x)} ${round(y)})"></ellipse></g>`;
   }
 
   #reading({ frame }: TriangleLayout): SVGTemplateResult[] | typeof nothing {
     if (!this.blend || !this.layers.includes("readingLines")) return nothing;
-    return readingLines(nearestBlend(this.blend), frame).map(
-      ({ from, to, label, share }, k) => svg`
+    return readingLines(nearestBlend(this.blend), frame, this.em).map(
+      ({ from, to, label, anchor, share }, k) => svg`
         <line class="reading ${order[k]}" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
-        <text class="tick ${order[k]}" x=${round(label[0])} y=${round(label[1])} text-anchor="middle">${this.text.percent(share)}</text>`,
+        <text class="tick ${order[k]}" x=${round(label[0])} y=${round(label[1])} text-anchor=${anchor}>${this.text.percent(share)}</text>`,
     );
   }
 
   #ghostMark({ frame }: TriangleLayout): SVGTemplateResult | typeof nothing {
     if (!this.ghost || !this.blend) return nothing;
-    const from = blendToPoint(this.ghost, frame);
-    const to = blendToPoint(this.blend, frame);
+    const from = blendToPoint(nearestBlend(this.ghost), frame);
+    const to = blendToPoint(nearestBlend(this.blend), frame);
     if (Math.hypot(to[0] - from[0], to[1] - from[1]) < 3) return nothing;
     return svg`<g class="ghost"><line x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
       <circle cx=${round(from[0])} cy=${round(from[1])} r="7"></circle></g>`;
   }
 
+  /** Outside, the point stands on the border and an arrow says which way the reed goes on. */
   #point({ frame }: TriangleLayout): SVGTemplateResult | typeof nothing {
     if (!this.blend) return nothing;
-    const [x, y] = blendToPoint(this.blend, frame);
-    return svg`<g class="handle" part="point" transform="translate(${round(x)} ${round(y)})">
+    const [x, y] = blendToPoint(nearestBlend(this.blend), frame);
+    return svg`${this.#onward([x, y], frame)}
+      <g class="handle" part="point" transform="translate(${round(x)} ${round(y)})">
       <circle class="grasp" r="22"></circle><circle class="halo" r="11"></circle><circle class="dot" r="8"></circle></g>`;
   }
 
+  #onward([x, y]: Point, frame: Frame): SVGTemplateResult | typeof nothing {
+    const goal = blendToPoint(this.blend!, frame);
+    const [dx, dy] = [goal[0] - x, goal[1] - y];
+    const length = Math.hypot(dx, dy);
+    if (length < 6) return nothing;
+    const reach = 12 + Math.min(22, length);
+    const tip: Point = [x + (dx / length) * reach, y + (dy / length) * reach];
+    const drawn = arrow([x, y], tip, 10);
+    if (!drawn) return nothing;
+    const anchor = dx > 1 ? "start" : dx < -1 ? "end" : "middle";
+    const nudge = anchor === "start" ? 6 : anchor === "end" ? -6 : 0;
+    return svg`<g class="onward"><path d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path>
+      <text x=${round(tip[0] + nudge)} y=${round(tip[1] + (dy > 0 ? 14 : -4))} text-anchor=${anchor}>${this.text.triangle.outside}</text></g>`;
+  }
+
   #layout(): TriangleLayout {
-    const ticks = this.layers.includes("readingLines");
+    const { text, greatestHeight } = this;
+    const [high, low, loud] = order.map((id) => text.corners[id].length);
     return triangleLayout(Math.max(240, this.layoutWidth), {
-      greatestHeight: this.greatestHeight,
-      ticks,
+      greatestHeight: (greatestHeight * this.em) / 16,
+      ticks: this.layers.includes("readingLines"),
+      em: this.em,
+      names: [high!, low!, loud!],
     });
   }
 
@@ -216,7 +255,7 @@ export class ReedTriangle extends LitElement {
   }
 
   #isOnPoint([x, y]: Point): boolean {
-    const point = blendToPoint(this.blend!, this.#layout().frame);
+    const point = blendToPoint(nearestBlend(this.blend!), this.#layout().frame);
     return Math.hypot(x - point[0], y - point[1]) <= 22;
   }
 
@@ -224,7 +263,7 @@ export class ReedTriangle extends LitElement {
     if (this.still || !this.blend || event.button !== 0) return;
     const [x, y] = this.#pointerPlace(event);
     const { frame } = this.#layout();
-    const point = blendToPoint(this.blend, frame);
+    const point = blendToPoint(nearestBlend(this.blend), frame);
     const onHandle = this.#isOnPoint([x, y]);
     // A finger on the triangle may be scrolling the page: it drags only from the point, and a tap places it.
     if (!onHandle && (event.pointerType === "touch" || !inside(pointToBlend([x, y], frame))))
@@ -275,7 +314,7 @@ export class ReedTriangle extends LitElement {
     const near =
       this.#keyBlend &&
       Math.hypot(...this.#keyBlend.map((share, k) => share - this.blend![k]!)) < 0.03;
-    const from = near ? this.#keyBlend! : this.blend;
+    const from = near ? this.#keyBlend! : nearestBlend(this.blend);
     const next = nearestBlend(
       move === "centre"
         ? [1 / 3, 1 / 3, 1 / 3]

@@ -10,9 +10,15 @@ export const triangleStyle = css`
     border-radius: 10px;
     outline: none;
   }
+  .rem {
+    position: absolute;
+    width: 1rem;
+    height: 0;
+    visibility: hidden;
+  }
   svg {
     display: block;
-    overflow: visible;
+    overflow: hidden;
     user-select: none;
     -webkit-user-select: none;
   }
@@ -105,6 +111,15 @@ export const triangleStyle = css`
     stroke-dasharray: 3 3;
     pointer-events: none;
   }
+  .onward path {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 2;
+  }
+  .onward .head,
+  .onward text {
+    fill: var(--ink);
+  }
   .handle {
     cursor: grab;
   }
@@ -120,12 +135,37 @@ export const triangleStyle = css`
   .handle:hover .halo {
     fill: var(--accent);
   }
+  .plane:focus-visible {
+    outline: 2px solid var(--accent);
+    outline-offset: -2px;
+  }
   .plane:focus-visible .halo {
     fill: var(--accent);
     stroke: var(--accent);
     stroke-width: 5;
   }
   @media (forced-colors: active) {
+    svg {
+      forced-color-adjust: none;
+    }
+    .onward path {
+      stroke: CanvasText;
+    }
+    .onward .head,
+    .onward text,
+    .corner.high,
+    .corner.low,
+    .corner.loud,
+    .tick.high,
+    .tick.low,
+    .tick.loud {
+      fill: CanvasText;
+    }
+    .reading.high,
+    .reading.low,
+    .reading.loud {
+      stroke: CanvasText;
+    }
     .paper {
       fill: Canvas;
     }
@@ -133,7 +173,9 @@ export const triangleStyle = css`
       display: none;
     }
     .grid {
-      stroke: GrayText;
+      stroke: CanvasText;
+      stroke-width: 0.5;
+      stroke-dasharray: 1 4;
     }
     .side,
     .centre,

@@ -129,7 +129,9 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
       await bench.dragPointByTouch([0.55, 0.25, 0.2]);
       expect(await bench.shares()).toEqual([55, 25, 20]);
       await bench.tapTriangle([0.2, 0.3, 0.5]);
-      expect(await bench.shares()).toEqual([20, 30, 50]);
+      (await bench.shares()).forEach((share, k) =>
+        expect(Math.abs(share - [20, 30, 50][k]!)).toBeLessThanOrEqual(1),
+      );
     },
     { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true },
   );
@@ -241,6 +243,8 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
       expect(problems[0]).toContain("Row 15, column 1");
       expect(problems[1]).toContain("Row 16, column 2");
       expect(problems[1]).toContain("fifteen");
+      await bench.page.keyboard.press("Escape");
+      await bench.page.locator("dialog").waitFor({ state: "detached" });
       await expectBittern(bench);
     },
   );
@@ -269,6 +273,105 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     const major68 = certaintyEllipse(map, { coverage: 0.68 }).semiAxes[0];
     expect(Number(drawn)).toBeCloseTo(major68 * (frame[2][0] - frame[1][0]), 0);
   }
+
+  walk("my own reed starts with nothing measured, and readings go in one by one", async (bench) => {
+    await bench.open();
+    await bench.pickReed("empty");
+    expect(await bench.sentence()).toContain("Nothing is measured yet");
+    expect(await bench.shares()).toEqual([0, 0, 0]); // empty fields
+    await bench.type("throatWidth", "8.5");
+    await bench.type("tipWidth", "15.3");
+    await bench.type("spine", "0.54");
+    expect(await bench.page.locator("reed-triangle .handle").count()).toBe(1);
+    expect(await bench.sentence()).toContain("Not measured: blade length");
+    await bench.type("spine", "");
+    expect(await bench.remark("spine")).toContain("not measured");
+    expect(await bench.value("tipWidth")).toBe(15.3);
+  });
+
+  walk(
+    "a good table closes its dialog; over a demo reed it makes a new reed, over one's own it adds",
+    async (bench) => {
+      await bench.open();
+      await bench.pickReed("Bittern");
+      const paste = async (table: string): Promise<void> => {
+        await bench.button("Paste readings").click();
+        await bench.page.getByLabel("Pasted table").fill(table);
+        await bench.button("Take the good cells").click();
+        await bench.page.locator("dialog").waitFor({ state: "detached" });
+      };
+      await paste("throat width\t8,5\ntip width\t15,3\nspine\t0,54");
+      expect(await bench.page.locator(".notice").innerText()).toContain("3 features taken.");
+      expect(await bench.remark("heart")).toContain("not measured");
+      await paste("heart\t0.45");
+      expect(await bench.page.locator(".notice").innerText()).toContain(
+        "1 feature taken. 3 more kept as they were.",
+      );
+      expect(await bench.value("throatWidth")).toBe(8.5);
+      expect(await bench.value("heart")).toBe(0.45);
+    },
+  );
+
+  walk(
+    "the keyboard keeps its place: after ×, an emptied field, undo at its end, and a closed dialog",
+    async (bench) => {
+      await bench.open();
+      const focused = (): Promise<string> =>
+        bench.page.evaluate(() => {
+          let element: Element | null = document.activeElement;
+          while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement;
+          return element?.getAttribute("aria-label") ?? element?.textContent?.trim() ?? "nothing";
+        });
+      await bench
+        .row("tip")
+        .getByRole("button", { name: "Tip thickness: mark as not measured" })
+        .press("Enter");
+      expect(await focused()).toBe("Tip thickness, value");
+      await bench.field("heart").fill("");
+      await bench.field("heart").press("Enter");
+      expect(await focused()).toBe("Heart thickness, value");
+      await bench.button("Undo").focus();
+      for (let i = 0; i < 4; i += 1) await bench.page.keyboard.press("Enter");
+      expect(await focused()).toBe("Undo");
+      await bench.button("Paste readings").press("Enter");
+      await bench.page.locator("dialog textarea").waitFor();
+      await bench.page.keyboard.press("Escape");
+      await bench.page.locator("dialog").waitFor({ state: "detached" });
+      expect(await focused()).toBe("Paste readings");
+    },
+  );
+
+  walk(
+    "a finger that scrolls the page over a slider leaves the reading alone",
+    async (bench) => {
+      await bench.open();
+      await bench.slider("tipWidth").scrollIntoViewIfNeeded();
+      const before = await bench.value("tipWidth");
+      const box = (await bench.slider("tipWidth").boundingBox())!;
+      const x = box.x + box.width * 0.2;
+      const way = [0, -20, -60, -120].map((dy) => [x, box.y + box.height / 2 + dy] as const);
+      await bench.touch(way);
+      expect(await bench.value("tipWidth")).toBe(before);
+    },
+    { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true },
+  );
+
+  walk(
+    "a reed outside the triangle stands on its border with an arrow, and its shares sum to 100",
+    async (bench) => {
+      const values = { throatWidth: 8.7, tipWidth: 13.3 };
+      await bench.open(
+        encodeBench({ ...newBench(bassoonModel), reed: "My reed", values }, bassoonModel),
+      );
+      const shares = await bench.shares();
+      expect(shares.reduce((sum, share) => sum + share, 0)).toBe(100);
+      expect(Math.min(...shares)).toBe(0);
+      const shown = pointToBlend(await bench.point(), await bench.frame());
+      expect(Math.min(...shown)).toBeCloseTo(0, 2);
+      expect(await bench.page.locator("reed-triangle .onward text").textContent()).toBe("outside");
+      expect(await bench.sentence()).toContain("With so few readings it may lie almost anywhere.");
+    },
+  );
 
   walk("a dropped file is read, and a spread of quarters is told", async (bench) => {
     await bench.open();
@@ -358,7 +461,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     expect(await bench.shares()).toEqual([60, 20, 20]);
     await bench.page.keyboard.press("Control+z");
     expect(await bench.shares()).toEqual([33, 33, 33]);
-    expect(await bench.button("Undo").isDisabled()).toBe(true);
+    expect(await bench.button("Undo").getAttribute("aria-disabled")).toBe("true");
     await bench.page.keyboard.press("Control+Shift+z");
     expect(await bench.shares()).toEqual([60, 20, 20]);
     await bench.button("Redo").click();
@@ -374,10 +477,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
       await bench.open(encodeBench(empty, bassoonModel));
       expect(await bench.page.locator("reed-triangle .handle").count()).toBe(0);
       expect(await bench.sentence()).toContain("cannot tell the three purposes apart");
-      await bench
-        .row("spine")
-        .getByRole("button", { name: "Spine thickness: enter a reading" })
-        .click();
+      await bench.type("spine", "0.56");
       expect(await bench.page.locator("reed-triangle .handle").count()).toBe(1);
       expect(await bench.sentence()).toContain("Not measured: ");
     },
@@ -388,8 +488,8 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     await bench.slider("firstWire").focus();
     for (let i = 0; i < 8; i += 1) await bench.page.keyboard.press("ArrowRight");
     const live = bench.page.locator("[aria-live=polite]");
-    expect(await live.innerText()).toBe("");
+    expect(await live.textContent()).toBe("");
     await bench.page.waitForTimeout(700);
-    expect(await live.innerText()).toBe(await bench.sentence());
+    expect((await live.textContent())!.trim()).toBe(await bench.sentence());
   });
 });

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import type { Browser } from "playwright";
+import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { encodeBench, newBench } from "../../src/reed/bench.js";
@@ -18,6 +18,62 @@ const heron = encodeBench(
   bassoonModel,
 );
 
+async function axeProblems(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as {
+      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await checker.run();
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
+  });
+}
+
+/** What sticks out of the window to the right, if the page can be scrolled there. */
+async function stickingOut(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    if (document.documentElement.scrollWidth <= window.innerWidth) return [];
+    const found: string[] = [];
+    const visit = (root: Document | ShadowRoot): void => {
+      for (const element of root.querySelectorAll("*")) {
+        if (element.shadowRoot) visit(element.shadowRoot);
+        const { right, width } = element.getBoundingClientRect();
+        if (width > 0 && right > window.innerWidth + 0.5)
+          found.push(`${element.tagName}.${element.getAttribute("class")} ${right}`);
+      }
+    };
+    visit(document);
+    return found;
+  });
+}
+
+async function wordBoxes(page: Page) {
+  return page.locator("reed-triangle svg text").evaluateAll((texts) =>
+    texts
+      .map((text) => ({ words: text.textContent ?? "", box: text.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0)
+      .map(({ words, box: { left, right, top, bottom } }) => ({ words, left, right, top, bottom })),
+  );
+}
+
+/** Pairs of words of the triangle that stand over each other. */
+async function overlapsIn(page: Page): Promise<string[]> {
+  const boxes = await wordBoxes(page);
+  return boxes.flatMap((a, i) =>
+    boxes
+      .slice(i + 1)
+      // Line boxes are taller than their letters: 4 px of air above and below do not count.
+      .filter(
+        (b) =>
+          a.left < b.right &&
+          b.left < a.right &&
+          a.top + 4 < b.bottom - 4 &&
+          b.top + 4 < a.bottom - 4,
+      )
+      .map((b) => `${a.words} / ${b.words}`),
+  );
+}
+
 describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -27,23 +83,18 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
     await browser.close();
   });
 
-  async function open(width: number, colorScheme: "light" | "dark") {
+  async function open(width: number, colorScheme: "light" | "dark" = "light"): Promise<Page> {
     const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme });
     await page.goto(`${inject("appUrl")}#${heron}`);
     await page.locator("reed-triangle svg").waitFor();
-    await page.getByRole("button", { name: "Paste readings" }).click();
     return page;
   }
 
   test.each([280, 320, 360, 768, 1440, 1920])(
     "nothing scrolls sideways at %d px",
     async (width) => {
-      const page = await open(width, "light");
-      const size = await page.evaluate(() => [
-        document.documentElement.scrollWidth,
-        window.innerWidth,
-      ]);
-      expect(size[0]).toBeLessThanOrEqual(size[1]!);
+      const page = await open(width);
+      expect(await stickingOut(page)).toEqual([]);
       await page.close();
     },
   );
@@ -51,37 +102,27 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
   test.each([280, 360, 768, 1440])(
     "no two words of the triangle overlap or are cut off at %d px",
     async (width) => {
-      const page = await open(width, "light");
-      const boxes = await page.locator("reed-triangle svg text").evaluateAll((texts) =>
-        texts
-          .map((text) => ({ words: text.textContent ?? "", box: text.getBoundingClientRect() }))
-          .filter(({ box }) => box.width > 0)
-          .map(({ words, box: { left, right, top, bottom } }) => ({
-            words,
-            left,
-            right,
-            top,
-            bottom,
-          })),
-      );
-      for (const box of boxes) {
-        expect(box.left, box.words).toBeGreaterThanOrEqual(0);
-        expect(box.right, box.words).toBeLessThanOrEqual(width);
+      const page = await open(width);
+      for (const { words, left, right } of await wordBoxes(page)) {
+        expect(left, words).toBeGreaterThanOrEqual(0);
+        expect(right, words).toBeLessThanOrEqual(width);
       }
-      const overlaps = boxes.flatMap((a, i) =>
-        boxes
-          .slice(i + 1)
-          // Line boxes are taller than their letters: 4 px of air above and below do not count.
-          .filter(
-            (b) =>
-              a.left < b.right &&
-              b.left < a.right &&
-              a.top + 4 < b.bottom - 4 &&
-              b.top + 4 < a.bottom - 4,
-          )
-          .map((b) => `${a.words} / ${b.words}`),
-      );
-      expect(overlaps).toEqual([]);
+      expect(await overlapsIn(page)).toEqual([]);
+      await page.close();
+    },
+  );
+
+  test.each([360, 768, 1440])(
+    "with text twice as large all of it still has room at %d px",
+    async (width) => {
+      const page = await open(width);
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = "200%";
+        window.dispatchEvent(new Event("resize"));
+      });
+      await page.waitForTimeout(250);
+      expect(await stickingOut(page)).toEqual([]);
+      expect(await overlapsIn(page)).toEqual([]);
       await page.close();
     },
   );
@@ -92,22 +133,21 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
     [1440, "dark"],
   ] as const)("axe finds nothing at %d px, %s", async (width, scheme) => {
     const page = await open(width, scheme);
-    await page.evaluate(axe);
-    const found = await page.evaluate(async () => {
-      const { axe: checker } = window as unknown as {
-        axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-      };
-      const { violations } = await checker.run();
-      return violations.map(
-        ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`,
-      );
-    });
-    expect(found).toEqual([]);
+    expect(await axeProblems(page)).toEqual([]);
+    await page.close();
+  });
+
+  test("axe finds nothing in the open dialog either, and it fits a phone", async () => {
+    const page = await open(320);
+    await page.getByRole("button", { name: "Paste readings" }).click();
+    await page.locator("dialog textarea").waitFor();
+    expect(await axeProblems(page)).toEqual([]);
+    expect(await stickingOut(page)).toEqual([]);
     await page.close();
   });
 
   test("everything that is pressed is at least 24 px each way at 360 px", async () => {
-    const page = await open(360, "light");
+    const page = await open(360);
     const small = await page.evaluate(() => {
       const found: string[] = [];
       const visit = (root: Document | ShadowRoot): void => {
@@ -119,8 +159,9 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
             ? element.closest("label")!
             : element;
           const box = target.getBoundingClientRect();
-          if (box.width > 0 && (box.width < 24 || box.height < 24))
+          if (box.width > 0 && (box.width < 24 || box.height < 24)) {
             found.push(`${element.outerHTML.slice(0, 80)} ${box.width}×${box.height}`);
+          }
         }
       };
       visit(document);
@@ -130,16 +171,17 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
     await page.close();
   });
 
-  test("with reduced motion and in forced colours the point and its words are still drawn", async () => {
+  test("in forced colours the point and its words still stand out from the ground", async () => {
     const page = await browser.newPage({ forcedColors: "active", reducedMotion: "reduce" });
     await page.goto(`${inject("appUrl")}#${heron}`);
-    const fill = await page
-      .locator("reed-triangle .dot")
-      .evaluate((dot) => getComputedStyle(dot).fill);
-    const ground = await page
-      .locator("reed-triangle .paper")
-      .evaluate((paper) => getComputedStyle(paper).fill);
-    expect(fill).not.toBe(ground);
+    const fillOf = (selector: string): Promise<string> =>
+      page
+        .locator(`reed-triangle ${selector}`)
+        .first()
+        .evaluate((part) => getComputedStyle(part).fill);
+    const ground = await fillOf(".paper");
+    expect(await fillOf(".dot")).not.toBe(ground);
+    expect(await fillOf(".corner.high")).toBe(await fillOf(".dot"));
     await page.close();
   });
 });

@@ -36,7 +36,11 @@ test.each(quantiles)("the chi-square quantile at %d is %d", (q, expected) => {
 });
 
 /** One reading of the all-round reed by the stated model: gauge, recipe, and one zero error for the dial. */
-function readOnce(random: Random, map: BlendMap, { gaugeError = {}, recipeScatter }: CertaintyOptions) {
+function readOnce(
+  random: Random,
+  map: BlendMap,
+  { gaugeError = {}, recipeScatter }: CertaintyOptions,
+) {
   const { model } = map;
   const scatter = recipeScatter ?? model.recipeScatter;
   const zero = model.commonGaugeError.amount * gaussian(random);
@@ -56,7 +60,11 @@ const count = 20_000;
 const variants: readonly (readonly [string, BlendMap, CertaintyOptions])[] = [
   ["the whole bassoon", bassoon, {}],
   ["the gauge alone", bassoon, { recipeScatter: 0 }],
-  ["three readings", compileModel(bassoonModel, { features: ["throatWidth", "tipWidth", "spine"] }), {}],
+  [
+    "three readings",
+    compileModel(bassoonModel, { features: ["throatWidth", "tipWidth", "spine"] }),
+    {},
+  ],
   ["another gauge", bassoon, { gaugeError: { spine: 0.05, hinging: 0 }, recipeScatter: 0.1 }],
 ];
 
@@ -104,7 +112,9 @@ describe("the covariance and its ellipse", () => {
       const { covariance } = certaintyEllipse(map);
       const size = Math.max(...covariance.flat().map(Math.abs));
       covariance.forEach((row, r) => {
-        expect(Math.abs(row[0] + row[1] + row[2]), `seed ${seed}`).toBeLessThanOrEqual(1e-14 * size);
+        expect(Math.abs(row[0] + row[1] + row[2]), `seed ${seed}`).toBeLessThanOrEqual(
+          1e-14 * size,
+        );
         row.forEach((value, c) => expect(value).toBeCloseTo(covariance[c]![r]!, 12));
       });
     }

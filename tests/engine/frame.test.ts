@@ -12,14 +12,16 @@ import { greatestGap, randomShares } from "./mixed-reeds.js";
 import { between, seeded, type Random } from "./random-model.js";
 
 const sideOf = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-const longestSide = ([a, b, c]: Frame): number => Math.max(sideOf(a, b), sideOf(b, c), sideOf(c, a));
+const longestSide = ([a, b, c]: Frame): number =>
+  Math.max(sideOf(a, b), sideOf(b, c), sideOf(c, a));
 
 function signedArea([a, b, c]: Frame): number {
   return ((b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])) / 2;
 }
 
 /** Least height over longest side. */
-const steepness = (frame: Frame): number => (2 * Math.abs(signedArea(frame))) / longestSide(frame) ** 2;
+const steepness = (frame: Frame): number =>
+  (2 * Math.abs(signedArea(frame))) / longestSide(frame) ** 2;
 
 /** Frames of every size from a thousandth to a thousand, up to three sides off the origin, no flatter than 1 : 100. */
 function randomFrame(random: Random): Frame {
@@ -118,10 +120,38 @@ describe("what cannot be drawn is an error that says so", () => {
   ];
 
   test.each<[string, Frame]>([
-    ["three corners on a line", [[0, 0], [1, 1], [3, 3]]],
-    ["on a line but for rounding", [[0, 0], [0.1, 0.1], [0.3, 0.1 + 0.2]]],
-    ["one corner twice", [[1, 2], [1, 2], [5, 7]]],
-    ["all in one place", [[1, 2], [1, 2], [1, 2]]],
+    [
+      "three corners on a line",
+      [
+        [0, 0],
+        [1, 1],
+        [3, 3],
+      ],
+    ],
+    [
+      "on a line but for rounding",
+      [
+        [0, 0],
+        [0.1, 0.1],
+        [0.3, 0.1 + 0.2],
+      ],
+    ],
+    [
+      "one corner twice",
+      [
+        [1, 2],
+        [1, 2],
+        [5, 7],
+      ],
+    ],
+    [
+      "all in one place",
+      [
+        [1, 2],
+        [1, 2],
+        [1, 2],
+      ],
+    ],
   ])("a frame with %s has no inverse", (_name, flat) => {
     expect(() => pointToBlend([1, 1], flat)).toThrow(/frame is flat.*one line/);
   });
@@ -132,14 +162,21 @@ describe("what cannot be drawn is an error that says so", () => {
     expect(() => blendToPoint([1, 0, 0], badFrame)).toThrow(/blendToPoint: frame\[1\]\[1\]/);
     expect(() => pointToBlend([0, bad], frame)).toThrow(/pointToBlend: point\[1\]/);
     expect(() => pointToBlend([0, 0], badFrame)).toThrow(/pointToBlend: frame\[1\]\[1\]/);
-    expect(() => blendsToPoints(new Float64Array(3), badFrame)).toThrow(/blendsToPoints: frame\[1\]/);
+    expect(() => blendsToPoints(new Float64Array(3), badFrame)).toThrow(
+      /blendsToPoints: frame\[1\]/,
+    );
     expect(() => blendToPoint([bad, 0, 0], frame)).toThrow(RangeError);
   });
 
   test("what is no number or has another length is a TypeError", () => {
     expect(() => blendToPoint([1, 0] as unknown as Blend, frame)).toThrow(TypeError);
     expect(() => blendToPoint(["1", 0, 0] as unknown as Blend, frame)).toThrow(TypeError);
-    expect(() => pointToBlend([1, 1], [[0, 0], [1, 0]] as unknown as Frame)).toThrow(TypeError);
+    expect(() =>
+      pointToBlend([1, 1], [
+        [0, 0],
+        [1, 0],
+      ] as unknown as Frame),
+    ).toThrow(TypeError);
   });
 });
 

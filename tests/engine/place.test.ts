@@ -111,7 +111,10 @@ function rowsOf(map: BlendMap, values: Values) {
 }
 
 /** Gaussian elimination with the greatest pivot. */
-function solveEquations(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
+function solveEquations(
+  matrix: readonly (readonly number[])[],
+  right: readonly number[],
+): number[] {
   const rows = matrix.map((row, i) => [...row, right[i] ?? NaN]);
   const n = rows.length;
   for (let column = 0; column < n; column += 1) {
@@ -203,7 +206,11 @@ describe("beyond and mismatch", () => {
       const isOutside = Math.min(...shares) < 0;
       outside += isOutside ? 1 : 0;
       const [a, b, c] = unit;
-      const expected = Math.min(toSegment(point, a, b), toSegment(point, b, c), toSegment(point, c, a));
+      const expected = Math.min(
+        toSegment(point, a, b),
+        toSegment(point, b, c),
+        toSegment(point, c, a),
+      );
       const gap = Math.abs(placed.beyond - (isOutside ? expected : 0));
       expect(gap, `seed ${seed}`).toBeLessThanOrEqual(promised);
       if (!isOutside) expect(greatestGap(placed.blend, placed.raw)).toBeLessThanOrEqual(1e-15);

@@ -35,7 +35,9 @@ describe("a feature's pull", () => {
         const expected = movement(map, values, moved);
         const scaled = perUnit.map((part) => part * change);
         // The map is affine, so a large step is exact but for rounding of shares of up to a few tens.
-        expect(greatestGap(scaled, expected), `seed ${seed}: ${feature}`).toBeLessThanOrEqual(1e-12);
+        expect(greatestGap(scaled, expected), `seed ${seed}: ${feature}`).toBeLessThanOrEqual(
+          1e-12,
+        );
       }
     }
   });
@@ -74,7 +76,9 @@ describe("a feature's pull", () => {
   });
 
   test("of a reed with a missing value is an error that names the feature", () => {
-    expect(() => pulls(bassoon, { spine: 0.5 })).toThrow(/pulls: no value for feature "bladeLength"/);
+    expect(() => pulls(bassoon, { spine: 0.5 })).toThrow(
+      /pulls: no value for feature "bladeLength"/,
+    );
     const broken = { ...allRoundReed(bassoonModel), rails: NaN };
     expect(() => pulls(bassoon, broken)).toThrow(/pulls: feature "rails" is NaN/);
   });

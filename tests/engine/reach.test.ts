@@ -14,7 +14,7 @@ import {
 } from "../../src/lib/engine.js";
 import { allRoundReed, greatestGap, mixedReed } from "./mixed-reeds.js";
 import { clippedToTriangle, depthInside, signedArea, toPoints, triangleArea } from "./polygons.js";
-import { between, randomMap, randomValues, seeded, type Random } from "./random-model.js";
+import { randomMap, randomValues, seeded, type Random } from "./random-model.js";
 
 const bassoon = compileModel(bassoonModel);
 const allRound = allRoundReed(bassoonModel);
@@ -67,7 +67,8 @@ function randomProblem(random: Random, map: BlendMap) {
     const kind = Math.floor(5 * random());
     freedom[id] = [{ locked: true }, { max: value }, { min: value }, {}, {}][kind]!;
     const [low, high] = [Math.min(min, value), Math.max(max, value)];
-    limits[id] = kind === 0 ? [value, value] : [kind === 2 ? value : low, kind === 1 ? value : high];
+    limits[id] =
+      kind === 0 ? [value, value] : [kind === 2 ? value : low, kind === 1 ? value : high];
   }
   return { map, values, freedom, limits };
 }
@@ -143,14 +144,24 @@ describe("reach by features", () => {
     }
   });
 
-  test("a value outside its range may stay there or move inward, and no further out", () => {
-    const values = { ...allRound, spine: 0.8 };
-    const others = lockAll(bassoon.features.filter((id) => id !== "spine"));
-    const { polygon } = featureReach(bassoon, values, others);
-    for (const spine of [0.8, 0.42]) {
-      const end = place(bassoon, { ...values, spine }).raw;
-      const gaps = polygon.map((corner) => greatestGap(corner, end));
-      expect(Math.min(...gaps), `spine ${spine}`).toBeLessThanOrEqual(rounding);
+  test.each([
+    [0.8, 0.42],
+    [0.3, 0.72],
+  ])("a spine of %d, outside its range, may stay there or move inward, up to %d", (spine, end) => {
+    const values = { ...allRound, spine };
+    const others: Freedom = lockAll(bassoon.features.filter((id) => id !== "spine"));
+    const ends = [spine, end].map((there) => place(bassoon, { ...values, spine: there }).raw);
+    for (const freedom of [
+      others,
+      { ...others, spine: {} },
+      { ...others, spine: { min: 0, max: 9 } },
+    ]) {
+      const { polygon } = featureReach(bassoon, values, freedom);
+      expect(polygon).toHaveLength(2);
+      for (const expected of ends) {
+        const gaps = polygon.map((corner) => greatestGap(corner, expected));
+        expect(Math.min(...gaps), JSON.stringify(freedom["spine"])).toBeLessThanOrEqual(rounding);
+      }
     }
   });
 
@@ -163,8 +174,10 @@ describe("reach by features", () => {
   });
 
   test("refuses an unknown feature, an impossible limit and a missing value by name", () => {
-    const call = (freedom: Freedom, values: Values = allRound) => () =>
-      featureReach(bassoon, values, freedom);
+    const call =
+      (freedom: Freedom, values: Values = allRound) =>
+      () =>
+        featureReach(bassoon, values, freedom);
     expect(call({ bore: {} })).toThrow(/freedom names feature "bore"/);
     expect(call({ spine: { min: 0.6, max: 0.5 } })).toThrow(/freedom of "spine" is 0.6 to 0.5/);
     expect(call({ spine: { min: NaN } })).toThrow(/freedom of "spine"/);
@@ -193,14 +206,18 @@ const reeds = Array.from({ length: 40 }, (_, i) => {
 describe("reach by hand", () => {
   test("of the all-round reed covers about three quarters of the triangle, of the high corner reed a tenth", () => {
     // "About": a twentieth of the triangle.
-    expect(Math.abs(shareOfTriangle(allRound, finished(allRound)) - 0.75)).toBeLessThanOrEqual(0.05);
+    expect(Math.abs(shareOfTriangle(allRound, finished(allRound)) - 0.75)).toBeLessThanOrEqual(
+      0.05,
+    );
     expect(shareOfTriangle(highCorner, finished(highCorner))).toBeLessThan(0.15);
     expect(shareOfTriangle(highCorner, finished(highCorner))).toBeGreaterThan(0.02);
   });
 
   test("holds the present point", () => {
     for (const { seed, values } of reeds) {
-      const polygon = toPoints(actionReach(bassoon, values, bassoonActions, finished(values)).polygon);
+      const polygon = toPoints(
+        actionReach(bassoon, values, bassoonActions, finished(values)).polygon,
+      );
       const [point] = toPoints([place(bassoon, values).raw]);
       expect(depthInside(polygon, point!), `seed ${seed}`).toBeGreaterThanOrEqual(-rounding);
     }
@@ -230,7 +247,9 @@ describe("reach by hand", () => {
           actionReach(bassoon, values, without(id), freedom),
         );
         for (const corner of toPoints(reach.polygon)) {
-          expect(depthInside(free, corner), `seed ${seed}: ${id}`).toBeGreaterThanOrEqual(-rounding);
+          expect(depthInside(free, corner), `seed ${seed}: ${id}`).toBeGreaterThanOrEqual(
+            -rounding,
+          );
         }
       }
     }
@@ -249,7 +268,7 @@ describe("reach by hand", () => {
 
   test("an action goes no further than the range of what it touches", () => {
     const range = bassoonModel.features.find(({ id }) => id === "spine")!;
-    const values = { ...allRound, spine: range.min + 0.005 };
+    const values: Values = { ...allRound, spine: range.min + 0.005 };
     const { polygon } = actionReach(bassoon, values, only("thinSpine"), {});
     // Half a unit is left: −0.005 of spine, and its by-effects in proportion.
     const thinned = {

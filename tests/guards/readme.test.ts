@@ -54,7 +54,11 @@ test("the README's table of features is the model's", () => {
     .split("\n")
     .map((line) => line.split("|").map((cell) => cell.trim()))
     .filter((cells) => cells.length === 12 && /^`\w+`$/.test(cells[2]!));
-  const told = rows.map((cells) => [cells[2]!.slice(1, -1), cells[4], cells.slice(5, 10).join(" | ")]);
+  const told = rows.map((cells) => [
+    cells[2]!.slice(1, -1),
+    cells[4],
+    cells.slice(5, 10).join(" | "),
+  ]);
   const model = bassoonModel.features.map(({ id, min, max, gaugeError, corners, weight }) => [
     id,
     `${min}–${max}`,

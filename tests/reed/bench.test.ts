@@ -55,7 +55,9 @@ describe("a bench as one line of text", () => {
       const back = decode(encode(bench)).bench.values["bladeLength"];
       if (back !== thousandths / 1000) expect(back).toBe(thousandths / 1000);
     }
-    expect(decode(encode({ ...fresh, values: { tip: 0.113 } })).bench.values).toEqual({ tip: 0.113 });
+    expect(decode(encode({ ...fresh, values: { tip: 0.113 } })).bench.values).toEqual({
+      tip: 0.113,
+    });
   });
 
   test("is the same with the sign that begins an address's hash", () => {
@@ -102,7 +104,9 @@ const { spine: _spine, ...withoutSpine } = reed.values;
 
 /** The text of the reed with one field said otherwise, or left out. */
 function withField(field: string, text: string | undefined): string {
-  const parts = encode(reed).split("&").filter((part) => !part.startsWith(`${field}=`));
+  const parts = encode(reed)
+    .split("&")
+    .filter((part) => !part.startsWith(`${field}=`));
   return text === undefined ? parts.join("&") : [...parts, `${field}=${text}`].join("&");
 }
 const cells = (at: number, text: string): string =>
@@ -110,15 +114,57 @@ const cells = (at: number, text: string): string =>
 
 describe("a broken field is told, and the rest is kept", () => {
   test.each<[string, string, string, RegExp, Partial<Bench>]>([
-    ["a reading with a point", "values", cells(7, "0,512"), /^values, spine is "0,512"; allowed/, { values: withoutSpine }],
-    ["an empty cell", "values", cells(7, ""), /^values, spine is ""; allowed/, { values: withoutSpine }],
-    ["a reading of eight digits", "values", cells(7, "12345678"), /^values, spine is/, { values: withoutSpine }],
-    ["a cell too few", "values", "1.2.3", /^values has 3 cells; allowed: 14/, { values: fresh.values }],
-    ["an unknown lock", "locked", "spine.bore.tip", /^locked names "bore"; allowed: bladeLength/, {}],
-    ["an unknown unit", "unit", "cubit", /^unit names "cubit"; allowed: mm, in, thou/, { unit: "mm" }],
+    [
+      "a reading with a point",
+      "values",
+      cells(7, "0,512"),
+      /^values, spine is "0,512"; allowed/,
+      { values: withoutSpine },
+    ],
+    [
+      "an empty cell",
+      "values",
+      cells(7, ""),
+      /^values, spine is ""; allowed/,
+      { values: withoutSpine },
+    ],
+    [
+      "a reading of eight digits",
+      "values",
+      cells(7, "12345678"),
+      /^values, spine is/,
+      { values: withoutSpine },
+    ],
+    [
+      "a cell too few",
+      "values",
+      "1.2.3",
+      /^values has 3 cells; allowed: 14/,
+      { values: fresh.values },
+    ],
+    [
+      "an unknown lock",
+      "locked",
+      "spine.bore.tip",
+      /^locked names "bore"; allowed: bladeLength/,
+      {},
+    ],
+    [
+      "an unknown unit",
+      "unit",
+      "cubit",
+      /^unit names "cubit"; allowed: mm, in, thou/,
+      { unit: "mm" },
+    ],
     ["an unknown layer", "layers", "readingLines.fog", /^layers names "fog"; allowed/, {}],
     ["another flag", "finished", "yes", /^finished is "yes"; allowed: 1 or 0/, { finished: false }],
-    ["bad URL encoding", "reed", "%E0%A4%A", /^reed is "%E0%A4%A"; allowed: text in URL/, { reed: "" }],
+    [
+      "bad URL encoding",
+      "reed",
+      "%E0%A4%A",
+      /^reed is "%E0%A4%A"; allowed: text in URL/,
+      { reed: "" },
+    ],
   ])("%s", (_name, field, text, problem, change) => {
     const { bench, problems } = decode(withField(field, text));
     expect(problems).toHaveLength(1);

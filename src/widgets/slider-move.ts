@@ -1,0 +1,22 @@
+/**
+ * How far a key moves a slider, in the feature's unit: an arrow a step, with Shift a tenth of one (no finer than
+ * the thousandths that are kept), the Page keys five steps; undefined for any other key.
+ */
+export function sliderMove(event: KeyboardEvent, step: number): number | undefined {
+  if (event.ctrlKey || event.altKey || event.metaKey) return undefined;
+  const fine = Math.max(step / 10, 0.001);
+  switch (event.key) {
+    case "ArrowUp":
+    case "ArrowRight":
+      return event.shiftKey ? fine : step;
+    case "ArrowDown":
+    case "ArrowLeft":
+      return event.shiftKey ? -fine : -step;
+    case "PageUp":
+      return 5 * step;
+    case "PageDown":
+      return -5 * step;
+    default:
+      return undefined;
+  }
+}
