@@ -8,41 +8,9 @@ export const appStyle = css`
     background: var(--ground);
     container: page / inline-size;
   }
-  header {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.5rem 1rem;
-    align-items: center;
-    padding: 0.6rem clamp(0.75rem, 2.5cqi, 2rem);
-    border-bottom: 1px solid var(--rule);
-  }
-  h1 {
-    margin: 0 auto 0 0;
-    font-family: var(--serif);
-    font-size: 1.375rem;
-    line-height: 1.2;
-  }
-  .tools {
-    min-width: 0;
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.4rem;
-    align-items: center;
-  }
-  .tools label,
   .unitChoice {
     min-width: 0;
     max-width: 100%;
-  }
-  .tools select {
-    max-width: 100%;
-    min-width: 0;
-  }
-  .tools label {
-    display: flex;
-    gap: 0.35rem;
-    align-items: center;
-    color: var(--ink-soft);
   }
   main {
     display: grid;
@@ -62,41 +30,6 @@ export const appStyle = css`
     width: 100%;
     max-width: 44rem;
     margin-inline: auto;
-  }
-  .layers {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.3rem 1rem;
-    align-items: center;
-  }
-  .layers label,
-  .follow label {
-    display: inline-flex;
-    gap: 0.4rem;
-    align-items: center;
-    min-height: 1.75rem;
-    cursor: pointer;
-  }
-  .layers input,
-  .follow input {
-    width: 1.1rem;
-    height: 1.1rem;
-    margin: 0;
-    accent-color: var(--accent);
-  }
-  .follow {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.2rem 1rem;
-    align-items: center;
-    margin: 0;
-    padding: 0;
-    border: 0;
-  }
-  .follow legend {
-    float: inline-start;
-    padding: 0;
-    color: var(--ink-soft);
   }
   .stopped {
     margin: 0;
@@ -136,44 +69,9 @@ export const appStyle = css`
     background: var(--card);
     box-shadow: 0 4px 16px rgb(0 0 0 / 20%);
   }
-  dialog {
-    width: min(46rem, calc(100% - 1.5rem));
-    padding: 0.75rem;
-    border: 1px solid var(--edge);
-    border-radius: 12px;
-    background: var(--card);
-    color: inherit;
-  }
-  dialog::backdrop {
-    background: rgb(0 0 0 / 35%);
-  }
-  .closeDialog {
-    margin-top: 0.6rem;
-  }
-  .skip {
-    position: absolute;
-    inset-inline-start: -100rem;
-    padding: 0.5rem 0.8rem;
-    background: var(--card);
-    color: inherit;
-  }
-  .skip:focus {
-    inset: 0.3rem auto auto 0.3rem;
-    z-index: 4;
-  }
   main:focus,
   .card:focus {
     outline: none;
-  }
-  [aria-disabled="true"] {
-    border-color: var(--rule);
-    color: var(--ink-soft);
-    cursor: default;
-  }
-  .hint {
-    flex-basis: 100%;
-    color: var(--ink-soft);
-    font-size: 0.8125rem;
   }
   .story {
     max-width: 38em;
@@ -193,19 +91,6 @@ export const appStyle = css`
   }
   details p {
     margin: 0.2rem 0;
-  }
-  @media (max-width: 34rem) {
-    .tools .label {
-      position: absolute;
-      width: 1px;
-      height: 1px;
-      overflow: hidden;
-      clip-path: inset(50%);
-    }
-    .tools button,
-    .tools select {
-      padding-inline: 0.5rem;
-    }
   }
   /* In one column the triangle stays in sight while sliders further down move its point. */
   @media (max-width: 61.99rem) and (min-height: 35rem) {
@@ -241,9 +126,8 @@ export const appStyle = css`
     }
   }
   @media print {
-    header .tools,
-    .layers,
-    .follow,
+    bench-header,
+    bench-options,
     .noPrint {
       display: none;
     }

@@ -1,7 +1,7 @@
 import { LitElement, html, nothing } from "lit";
 import type { ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
-import { allRoundValues, decodeBench, encodeBench, type Layer } from "../reed/bench.js";
+import { decodeBench, encodeBench } from "../reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
@@ -14,7 +14,6 @@ import type {
 } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
 import { ReedCertainty } from "../widgets/reed-certainty.js";
-import { ReedReadings } from "../widgets/reed-readings.js";
 import { ReedRecipe } from "../widgets/reed-recipe.js";
 import { ReedSentence } from "../widgets/reed-sentence.js";
 import { ReedShares } from "../widgets/reed-shares.js";
@@ -22,6 +21,12 @@ import { ReedTriangle } from "../widgets/reed-triangle.js";
 import { AddressBar } from "./address-bar.js";
 import { Announcer } from "./announcer.js";
 import { appStyle } from "./app-style.js";
+import type { BenchActionEvent } from "./bench-action-event.js";
+import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
+import { BenchOptions } from "./bench-options.js";
+import { isUnchanged, isUntouched } from "./bench-reed.js";
+import { ReadingsDialog } from "./readings-dialog.js";
+import { stoppedLine } from "./stopped-line.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
 import { viewBench, type BenchView } from "./bench-view.js";
 import { setTheme, type Theme } from "./theme.js";
@@ -31,7 +36,9 @@ define("reed-shares", ReedShares);
 define("reed-recipe", ReedRecipe);
 define("reed-sentence", ReedSentence);
 define("reed-certainty", ReedCertainty);
-define("reed-readings", ReedReadings);
+define("bench-header", BenchHeader);
+define("bench-options", BenchOptions);
+define("readings-dialog", ReadingsDialog);
 
 const moved = new Set<BenchAction["type"]>(["value-set", "point-moved", "gesture-ended"]);
 
@@ -44,7 +51,6 @@ export class ReedpointApp extends LitElement {
     state: { state: true },
     notice: { state: true },
     said: { state: true },
-    pasting: { state: true },
     theme: { state: true },
     narrow: { state: true },
   };
@@ -53,7 +59,6 @@ export class ReedpointApp extends LitElement {
   declare state: BenchState;
   declare notice: string;
   declare said: string;
-  declare pasting: boolean;
   declare theme: Theme;
   /** One column: the triangle then stays in sight, so it must leave room. */
   declare narrow: boolean;
@@ -68,7 +73,6 @@ export class ReedpointApp extends LitElement {
     this.text = english;
     this.notice = "";
     this.said = "";
-    this.pasting = false;
     this.theme = "auto";
     this.narrow = !this.#wide.matches;
     this.state = startState(this.#model);
@@ -100,8 +104,8 @@ export class ReedpointApp extends LitElement {
 
   #openCode(code: string): void {
     const { bench, problems } = decodeBench(code, this.#model);
-    this.notice = problems.length > 0 ? this.text.address.problems(problems) : "";
     this.#dispatch({ type: "bench-opened", bench });
+    if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }
 
   #dispatch(action: BenchAction): void {
@@ -128,7 +132,28 @@ export class ReedpointApp extends LitElement {
   override render() {
     const view = viewBench(this.state, this.text);
     return html`
-      ${this.#header()} ${this.#noticeBar()} ${this.pasting ? this.#readings() : nothing}
+      <bench-header
+        .text=${this.text}
+        .reed=${this.state.present.bench.reed}
+        .unchanged=${isUnchanged(this.state)}
+        .canUndo=${this.state.past.length > 0}
+        .canRedo=${this.state.future.length > 0}
+        .theme=${this.theme}
+        @bench-action=${this.#onAction}
+        @theme-picked=${this.#onTheme}
+        @table-asked=${this.#openDialog}
+        @link-asked=${this.#copyLink}
+        @recipe-asked=${this.#goToRecipe}
+      ></bench-header>
+      ${this.#noticeBar()}
+      <readings-dialog
+        class="noPrint"
+        .model=${this.#model}
+        .unit=${this.state.present.bench.unit}
+        .kept=${isUntouched(this.state) ? [] : Object.keys(this.state.present.bench.values)}
+        .text=${this.text}
+        @readings-taken=${this.#onReadings}
+      ></readings-dialog>
       <main
         tabindex="-1"
         @value-picked=${this.#onValue}
@@ -140,43 +165,6 @@ export class ReedpointApp extends LitElement {
       </main>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
-  }
-
-  #header() {
-    const words = this.text.bar;
-    const { past, future } = this.state;
-    return html` <header>
-      <a class="skip" href="#" @click=${this.#skip}>${words.skipToRecipe}</a>
-      <h1>${this.text.productName}</h1>
-      <div class="tools">
-        ${this.#reedChoice()}
-        <button aria-haspopup="dialog" @click=${this.#openDialog}>
-          ${this.text.readings.open}
-        </button>
-        <button aria-disabled=${past.length === 0} @click=${() => this.#dispatch({ type: "undo" })}>
-          ${words.undo}
-        </button>
-        <button
-          aria-disabled=${future.length === 0}
-          @click=${() => this.#dispatch({ type: "redo" })}
-        >
-          ${words.redo}
-        </button>
-        <button @click=${() => this.#dispatch({ type: "reset" })}>${words.reset}</button>
-        <button @click=${this.#copyLink}>${words.link}</button>
-        <label
-          ><span class="label">${words.theme}</span>
-          <select @change=${this.#onTheme}>
-            ${(["auto", "paper", "night"] as const).map(
-              (theme) =>
-                html`<option value=${theme} ?selected=${theme === this.theme}>
-                  ${words.themes[theme]}
-                </option>`,
-            )}
-          </select></label
-        >
-      </div>
-    </header>`;
   }
 
   #unitChoice() {
@@ -193,35 +181,6 @@ export class ReedpointApp extends LitElement {
     >`;
   }
 
-  #reedChoice() {
-    const words = this.text.bar;
-    const { reed } = this.state.present.bench;
-    const known = reed === "" || demoReeds.some((one) => one.reed === reed);
-    const now = reed === "" ? words.allRound : reed;
-    const shown = known && !this.#isUnchanged() ? words.changed(now) : "";
-    const option = (value: string, label: string) =>
-      html`<option value=${value} ?selected=${!shown && value === reed}>${label}</option>`;
-    return html`<label
-      ><span class="label">${words.reed}</span>
-      <select @change=${this.#onReed}>
-        ${shown ? html`<option value="changed" selected>${shown}</option>` : nothing}
-        ${known ? nothing : option(reed, reed)} ${option("", words.allRound)}
-        <option value="empty">${words.emptyReed}</option>
-        <optgroup label=${words.demo}>
-          ${demoReeds.map((one) => option(one.reed, one.reed))}
-        </optgroup>
-      </select></label
-    >`;
-  }
-
-  /** Whether every reading is still as the reed of that name has it. */
-  #isUnchanged(): boolean {
-    return (
-      this.#isUntouched() &&
-      this.#model.features.every(({ id }) => id in this.state.present.bench.values)
-    );
-  }
-
   #noticeBar() {
     if (!this.notice) return nothing;
     return html`<p class="notice" role="alert">
@@ -235,36 +194,9 @@ export class ReedpointApp extends LitElement {
     this.renderRoot.querySelector<HTMLElement>("main")?.focus();
   }
 
-  #readings() {
-    const { unit, values } = this.state.present.bench;
-    return html`<dialog
-      class="noPrint"
-      aria-label=${this.text.readings.title}
-      @close=${this.#onDialogClosed}
-      @readings-taken=${this.#onReadings}
-    >
-      <reed-readings
-        .model=${this.#model}
-        .unit=${unit}
-        .kept=${this.#isUntouched() ? [] : Object.keys(values)}
-        .text=${this.text}
-      ></reed-readings>
-      <button class="closeDialog" @click=${this.#closeDialog}>${this.text.bar.close}</button>
-    </dialog>`;
-  }
-
-  /** Whether the values are the all-round reed's or a demo reed's: nobody has entered anything. */
-  #isUntouched(): boolean {
-    const { reed, values } = this.state.present.bench;
-    const shipped =
-      demoReeds.find((one) => one.reed === reed)?.readings ?? allRoundValues(this.#model);
-    const ids = this.#model.features.map(({ id }) => id);
-    return ids.every((id) => values[id] === undefined || values[id] === shipped[id]);
-  }
-
   #place(view: BenchView) {
     const { bench } = this.state.present;
-    const story = this.#isUnchanged()
+    const story = isUnchanged(this.state)
       ? demoReeds.find((one) => one.reed === bench.reed)
       : undefined;
     return html`<section class="place" aria-label=${this.text.triangle.title}>
@@ -278,7 +210,9 @@ export class ReedpointApp extends LitElement {
         ></reed-triangle>
       </section>
       <div class="under">
-        <p class="stopped" ?hidden=${!view.placed}>${this.#stopped(view)}</p>
+        <p class="stopped" ?hidden=${!view.placed}>
+          ${stoppedLine(this.#model, bench, view, this.text)}
+        </p>
         <reed-sentence .sentence=${view.sentence}></reed-sentence>
         <reed-certainty
           .blend=${view.placed?.raw}
@@ -288,7 +222,11 @@ export class ReedpointApp extends LitElement {
         ></reed-certainty>
         ${story ? html`<p class="story">${story.story}</p>` : nothing}
         <reed-shares .blend=${view.placed?.raw} .text=${this.text}></reed-shares>
-        ${this.#follow()} ${this.#layers()}
+        <bench-options
+          .bench=${bench}
+          .text=${this.text}
+          @bench-action=${this.#onAction}
+        ></bench-options>
         <details class="noPrint">
           <summary>${this.text.triangle.help}</summary>
           <p>${this.text.triangle.instructions}</p>
@@ -296,63 +234,6 @@ export class ReedpointApp extends LitElement {
         </details>
         <p class="honest">${this.text.certainty.modelNote}</p>
       </div>`;
-  }
-
-  #stopped({ stoppedBy }: BenchView): string {
-    if (stoppedBy.length === 0) return "";
-    const { locked } = this.state.present.bench;
-    const words = this.text.reached;
-    const name = (id: string): string =>
-      this.#model.features.find((one) => one.id === id)!.label.toLowerCase();
-    const held = stoppedBy.filter((id) => locked.includes(id)).map(name);
-    const limits = stoppedBy.filter((id) => !locked.includes(id)).map(name);
-    const short =
-      limits.length > 4 ? [...limits.slice(0, 3), words.more(limits.length - 3)] : limits;
-    return words.stopped(short, held);
-  }
-
-  #follow() {
-    const words = this.text.triangle;
-    const { finished } = this.state.present.bench;
-    const choice = (value: boolean, label: string) =>
-      html`<label
-        ><input
-          type="radio"
-          name="finished"
-          .checked=${finished === value}
-          @change=${() => this.#dispatch({ type: "finished-set", finished: value })}
-        />${label}</label
-      >`;
-    return html`<fieldset class="follow">
-      <legend>${words.follows}</legend>
-      ${choice(false, words.newReed)} ${choice(true, words.finishedReed)}
-      <span class="hint">${finished ? words.finishedReedHint : words.newReedHint}</span>
-    </fieldset>`;
-  }
-
-  #layers() {
-    const words = this.text.triangle;
-    const names: readonly [Layer, string][] = [
-      ["readingLines", words.readingLines],
-      ["certainty", words.certainty],
-    ];
-    return html`<div class="layers">
-      ${names.map(
-        ([layer, label]) =>
-          html`<label
-            ><input
-              type="checkbox"
-              .checked=${this.state.present.bench.layers.includes(layer)}
-              @change=${(event: Event) =>
-                this.#dispatch({
-                  type: "layer-set",
-                  layer,
-                  on: (event.target as HTMLInputElement).checked,
-                })}
-            />${label}</label
-          >`,
-      )}
-    </div>`;
   }
 
   #recipe(view: BenchView) {
@@ -389,25 +270,16 @@ export class ReedpointApp extends LitElement {
     this.#dispatch({ type: "point-moved", target: event.blend, gesture: event.gesture });
   }
 
-  #skip(event: Event): void {
-    event.preventDefault();
+  #goToRecipe(): void {
     this.renderRoot.querySelector<HTMLElement>(".card")?.focus();
   }
 
-  async #openDialog(): Promise<void> {
-    this.pasting = true;
-    await this.updateComplete;
-    const dialog = this.renderRoot.querySelector("dialog");
-    if (!dialog?.open) dialog?.showModal();
-    this.renderRoot.querySelector<ReedReadings>("reed-readings")?.focus();
+  get #dialog(): ReadingsDialog {
+    return this.renderRoot.querySelector<ReadingsDialog>("readings-dialog")!;
   }
 
-  #closeDialog(): void {
-    this.renderRoot.querySelector("dialog")?.close();
-  }
-
-  #onDialogClosed(): void {
-    this.pasting = false;
+  #openDialog(): void {
+    void this.#dialog.open();
   }
 
   #onLock(event: LockPickedEvent): void {
@@ -416,37 +288,28 @@ export class ReedpointApp extends LitElement {
 
   #onReadings({ readings, complete }: ReadingsTakenEvent): void {
     const { reed, values } = this.state.present.bench;
-    const fresh = this.#isUntouched();
+    const fresh = isUntouched(this.state);
     const own =
       demoReeds.some((one) => one.reed === reed) || reed === "" ? this.text.bar.ownReed : reed;
     const count = Object.keys(readings).length;
     const kept = fresh ? 0 : Object.keys(values).filter((id) => !(id in readings)).length;
     this.#dispatch({ type: "readings-taken", reed: own, fresh, readings });
     if (!complete) return;
-    this.#closeDialog();
+    this.#dialog.close();
     this.notice = this.text.readings.accepted(count, kept);
-  }
-
-  #onReed(event: Event): void {
-    const reed = picked(event);
-    const demo = demoReeds.find((one) => one.reed === reed);
-    if (demo) {
-      const readings = demo.wingsSingly ? { wings: demo.wingsSingly } : {};
-      this.#dispatch({ type: "reed-loaded", reed, values: demo.readings, readings });
-    } else if (reed === "empty") {
-      this.#dispatch({ type: "reed-loaded", reed: this.text.bar.ownReed, values: {} });
-    } else if (reed === "") {
-      this.#dispatch({ type: "reset" });
-    }
   }
 
   #onUnit(event: Event): void {
     this.#dispatch({ type: "unit-set", unit: picked(event) as LengthUnit });
   }
 
-  #onTheme(event: Event): void {
-    this.theme = picked(event) as Theme;
-    setTheme(document.documentElement, this.theme);
+  #onAction(event: BenchActionEvent): void {
+    this.#dispatch(event.action);
+  }
+
+  #onTheme(event: ThemePickedEvent): void {
+    this.theme = event.theme;
+    setTheme(document.documentElement, event.theme);
   }
 
   async #copyLink(): Promise<void> {

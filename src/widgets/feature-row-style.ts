@@ -27,22 +27,6 @@ export const featureRowStyle = css`
   .name:hover {
     text-decoration-color: var(--accent);
   }
-  .slide {
-    position: relative;
-    display: block;
-  }
-  .slide input {
-    position: relative;
-    display: block;
-  }
-  .mark {
-    position: absolute;
-    top: 50%;
-    width: 2px;
-    height: 18px;
-    margin: -9px 0 0 -1px;
-    background: var(--ink-soft);
-  }
   .number {
     display: flex;
     gap: 0.3rem;
@@ -90,15 +74,6 @@ export const featureRowStyle = css`
   .number input:read-only {
     border-style: dashed;
   }
-  .before {
-    position: absolute;
-    top: 50%;
-    width: 12px;
-    height: 12px;
-    margin: -6px 0 0 -6px;
-    border: 1.5px dashed var(--ink-soft);
-    border-radius: 50%;
-  }
   .remark,
   .how {
     margin: 0 0 0.35rem;
@@ -131,18 +106,9 @@ export const featureRowStyle = css`
       grid-column: 1;
       grid-row: 2;
     }
-    .slide input {
-      height: 2.4rem;
-    }
     .icon {
       width: 2.25rem;
       min-height: 2.25rem;
-    }
-  }
-  @media (forced-colors: active) {
-    .mark {
-      background: CanvasText;
-      forced-color-adjust: none;
     }
   }
 `;

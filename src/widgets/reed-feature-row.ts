@@ -2,25 +2,19 @@ import { LitElement, html, noChange, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
-import { pullDirection } from "../drawing/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { isFarOutside } from "../reed/far-outside.js";
-import {
-  allRoundValue,
-  readingText,
-  typedValue,
-  unitSign,
-  unitSpoken,
-} from "../reed/reading-text.js";
+import { readingText, typedValue, unitSign, unitSpoken } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
 import { GestureEndedEvent, LockPickedEvent, ValuePickedEvent } from "./events.js";
 import { featureRowStyle } from "./feature-row-style.js";
 import { look } from "./look.js";
 import { ReedCompass } from "./reed-compass.js";
-import { sliderMove } from "./slider-move.js";
+import { ReedFeatureSlider } from "./reed-feature-slider.js";
 
 define("reed-compass", ReedCompass);
+define("reed-feature-slider", ReedFeatureSlider);
 
 /**
  * One feature of the recipe: slider, number, lock, "not measured", the mark of the all-round value, its compass.
@@ -61,9 +55,6 @@ export class ReedFeatureRow extends LitElement {
   declare problem: string;
   declare editing: boolean;
   declare open: boolean;
-  #gesture = 0;
-  /** The value when the pointer went down on the slider. */
-  #pressedAt: number | undefined;
 
   constructor() {
     super();
@@ -115,7 +106,17 @@ export class ReedFeatureRow extends LitElement {
     return html`${
         value === undefined
           ? html`<span class="slide blank">${words.notMeasured}</span>`
-          : this.#slider(value)
+          : html`<reed-feature-slider
+              class="slide"
+              .feature=${feature}
+              .value=${value}
+              .earlier=${this.earlier}
+              .pull=${this.pull}
+              .locked=${this.locked}
+              .unit=${unit}
+              .text=${text}
+              @value-picked=${this.#clearProblem}
+            ></reed-feature-slider>`
       }
       <span class="number">
         <input
@@ -179,70 +180,6 @@ export class ReedFeatureRow extends LitElement {
       .join(", ");
   }
 
-  #slider(value: number) {
-    const { feature, text } = this;
-    const [low, high] = [Math.min(feature.min, value), Math.max(feature.max, value)];
-    const allRound = allRoundValue(feature);
-    const at = (mark: number): string =>
-      `inset-inline-start: calc(12px + (100% - 24px) * ${((mark - low) / (high - low)).toFixed(4)})`;
-    const before = this.earlier;
-    const moved = before !== undefined && before >= low && before <= high && before !== value;
-    return html`<span class="slide">
-      <span
-        class="mark"
-        .style=${at(allRound)}
-        title=${text.recipe.allRoundMark(this.#withUnit(allRound))}
-      ></span>
-      ${
-        moved
-          ? html`<span
-              class="before"
-              .style=${at(before)}
-              title=${text.recipe.beforeMark(this.#withUnit(before))}
-            ></span>`
-          : nothing
-      }
-      <input
-        type="range"
-        min=${low}
-        max=${high}
-        step="any"
-        .value=${live(String(value))}
-        ?disabled=${this.locked}
-        aria-label=${feature.label}
-        aria-valuetext=${this.#valueText(value)}
-        @pointerdown=${this.#onPointerDown}
-        @pointercancel=${this.#onPointerCancel}
-        @focus=${this.#begin}
-        @input=${this.#onSlide}
-        @keydown=${this.#onSliderKey}
-        @change=${this.#onSlideEnd}
-      />
-    </span>`;
-  }
-
-  #withUnit(value: number): string {
-    return `${readingText(this.feature, value, this.unit, this.text)} ${unitSign(this.feature, this.unit, this.text)}`.trim();
-  }
-
-  /** Value first, then unit, then what it does now. */
-  #valueText(value: number): string {
-    const { feature, unit, text } = this;
-    const spoken =
-      `${readingText(feature, value, unit, text)} ${unitSpoken(feature, unit, text)}`.trim();
-    return this.pull ? `${spoken}; ${this.#pullWords(this.pull)}` : spoken;
-  }
-
-  #pullWords({ now, perUnit }: Pull): string {
-    const words = this.text.recipe.pull;
-    const direction = pullDirection(now);
-    if (direction) return words[direction.way](direction.purpose);
-    // At the all-round value nothing pulls; what more of it would do is then the useful word.
-    const reach = this.feature.max - this.feature.min;
-    const more = pullDirection([perUnit[0] * reach, perUnit[1] * reach, perUnit[2] * reach]);
-    return more ? `${words.none}; ${words.ifMore(words[more.way](more.purpose))}` : words.none;
-  }
-
   #range(): string {
     const { feature, unit, text } = this;
     return text.recipe.range(...this.#usual(), unitSign(feature, unit, text));
@@ -266,61 +203,8 @@ export class ReedFeatureRow extends LitElement {
     this.open = !this.open;
   }
 
-  #begin(): void {
-    this.#gesture += 1;
-  }
-
   #end(): void {
     this.dispatchEvent(new GestureEndedEvent());
-  }
-
-  #pick(value: number): void {
-    this.problem = "";
-    this.dispatchEvent(
-      new ValuePickedEvent(this.feature.id, value, `slider-${this.feature.id}-${this.#gesture}`),
-    );
-  }
-
-  #onPointerDown(): void {
-    this.#begin();
-    this.#pressedAt = this.value;
-  }
-
-  /** A finger that meant to scroll the page leaves the reading as it was. */
-  #onPointerCancel(): void {
-    if (this.#pressedAt !== undefined) this.#pick(this.#pressedAt);
-    this.#onSlideEnd();
-  }
-
-  #onSlide(event: Event): void {
-    const { value, feature } = this;
-    const raw = (event.target as HTMLInputElement).valueAsNumber;
-    const stepped = Math.round(raw / feature.step) * feature.step;
-    if (value === undefined) return;
-    // Assistive technology nudges a slider by less than a step: that still means one step.
-    const nudged = this.#pressedAt === undefined && Math.abs(raw - value) < feature.step;
-    this.#pick(this.#kept(nudged ? value + Math.sign(raw - value) * feature.step : stepped));
-  }
-
-  #onSlideEnd(): void {
-    this.#pressedAt = undefined;
-    this.#end();
-  }
-
-  /** Inside the range, or where it is when it is outside already. */
-  #kept(value: number): number {
-    const { min, max } = this.feature;
-    const now = this.value ?? value;
-    return Math.min(Math.max(max, now), Math.max(Math.min(min, now), value));
-  }
-
-  /** An arrow is a step, with Shift a tenth of one; the Page keys are five steps. */
-  #onSliderKey(event: KeyboardEvent): void {
-    const move = sliderMove(event, this.feature.step);
-    if (move === undefined || this.value === undefined) return;
-    event.preventDefault();
-    this.#pick(this.#kept(this.value + move));
-    this.#end();
   }
 
   /** The field then shows every digit that is kept, ready to be typed over. */
@@ -372,6 +256,10 @@ export class ReedFeatureRow extends LitElement {
       this.dispatchEvent(new ValuePickedEvent(feature.id, value));
       this.#end();
     }
+  }
+
+  #clearProblem(): void {
+    this.problem = "";
   }
 
   #onLock(): void {

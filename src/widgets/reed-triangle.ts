@@ -16,12 +16,11 @@ import { english, type Catalogue } from "../reed/catalogue.js";
 import { arrow } from "../drawing/arrow.js";
 import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
+import { keyMove } from "./triangle-keys.js";
 import { triangleStyle } from "./triangle-style.js";
+import { triangleTint } from "./triangle-tint.js";
 
 const order = ["high", "low", "loud"] as const;
-
-/** Steps of the arrow keys, in shares: plain, with Shift, with the Page keys. */
-const steps = { plain: 0.02, fine: 0.004, coarse: 0.1 };
 
 /**
  * The triangle with the reed's point: click, drag or keys ask for another blend.
@@ -139,7 +138,7 @@ export class ReedTriangle extends LitElement {
       @click=${this.#onClick}
     >
       <defs>
-        ${order.map((id, k) => tint(id, k, frame))}
+        ${order.map((id, k) => triangleTint(id, k, frame))}
         <clipPath id="inside"><path d=${corners}></path></clipPath>
       </defs>
       <path class="paper" d=${corners}></path>
@@ -332,43 +331,6 @@ export class ReedTriangle extends LitElement {
   }
 }
 
-/** A move of the blend for a key: Up and Down along high, Left and Right from low to loud. */
-function keyMove(event: KeyboardEvent): Blend | "centre" | undefined {
-  const size = event.shiftKey ? steps.fine : steps.plain;
-  switch (event.key) {
-    case "ArrowUp":
-      return [size, -size / 2, -size / 2];
-    case "ArrowDown":
-      return [-size, size / 2, size / 2];
-    case "ArrowLeft":
-      return [0, size, -size];
-    case "ArrowRight":
-      return [0, -size, size];
-    case "PageUp":
-      return [steps.coarse, -steps.coarse / 2, -steps.coarse / 2];
-    case "PageDown":
-      return [-steps.coarse, steps.coarse / 2, steps.coarse / 2];
-    case "Home":
-      return "centre";
-    default:
-      return undefined;
-  }
-}
-
 function inside(blend: Blend): boolean {
   return blend.every((share) => share >= -0.01);
-}
-
-/** A corner's tint: strongest in the corner, gone a little past the middle. */
-function tint(id: string, k: number, frame: readonly Point[]): SVGTemplateResult {
-  const from = frame[k]!;
-  const others = frame.filter((_, i) => i !== k);
-  const opposite: Point = [
-    (others[0]![0] + others[1]![0]) / 2,
-    (others[0]![1] + others[1]![1]) / 2,
-  ];
-  return svg`<linearGradient id="tint-${id}" gradientUnits="userSpaceOnUse" x1=${round(from[0])} y1=${round(from[1])}
-    x2=${round(opposite[0])} y2=${round(opposite[1])}>
-    <stop class=${id} offset="0" stop-opacity="0.42"></stop><stop class=${id} offset="0.78" stop-opacity="0"></stop>
-  </linearGradient>`;
 }
