@@ -205,7 +205,7 @@ export class ReedpointApp extends LitElement {
           .ghost=${view.ghost}
           .ellipse=${view.drawnEllipse}
           .layers=${bench.layers}
-          .greatestHeight=${this.narrow ? 300 : 640}
+          .greatestHeight=${this.narrow ? 270 : 560}
           .text=${this.text}
         ></reed-triangle>
       </section>

@@ -1,5 +1,5 @@
 import type { FeatureId } from "../engine/model.js";
-import { type LengthUnit, toMillimetres } from "../reed/units.js";
+import { type LengthUnit, parseUnit, toMillimetres } from "../reed/units.js";
 import type { FeatureFinder } from "./feature-names.js";
 import type { Cell, Fault } from "./reading-problem.js";
 import { readingUnit, valueFault, valueParts } from "./reading-value.js";
@@ -40,7 +40,8 @@ export function takeEntry(
   entry: ReadingEntry,
   rules: EntryRules,
 ): TakenReading | readonly CellFault[] {
-  const found = rules.find(entry.feature.text);
+  const name = nameAndUnit(entry.feature.text);
+  const found = rules.find(name.feature);
   const parts = valueParts(entry.value.text, rules.decimalComma);
   const faults: CellFault[] = [];
   if ("fault" in found) faults.push({ cell: entry.feature, fault: found.fault });
@@ -50,7 +51,9 @@ export function takeEntry(
   const unitCell = entry.unit?.text.trim() ? entry.unit : entry.value;
   const read = readingUnit(
     feature,
-    [parts.unit, entry.unit?.text ?? ""],
+    [parts.unit, entry.unit?.text ?? ""].some((text) => text.trim() !== "")
+      ? [parts.unit, entry.unit?.text ?? ""]
+      : [name.unit],
     entry.otherwise ?? rules.unit,
   );
   if ("fault" in read) return [{ cell: unitCell, fault: read.fault }];
@@ -58,4 +61,10 @@ export function takeEntry(
   if (fault) return [{ cell: entry.value, fault }];
   const value = read.unit ? toMillimetres(parts.value, read.unit) : parts.value;
   return { feature: feature.id, value };
+}
+
+/** Spreadsheets often carry the unit in the name: "Tip width (mm)", "heart, in". */
+function nameAndUnit(text: string): { readonly feature: string; readonly unit: string } {
+  const [, feature = text, unit = ""] = /^(.*?)[\s,]*[([\s]([a-z"]+)[)\]]?\s*$/i.exec(text) ?? [];
+  return parseUnit(unit) ? { feature, unit } : { feature: text, unit: "" };
 }

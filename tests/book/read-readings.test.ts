@@ -501,3 +501,14 @@ describe("no text throws", () => {
     }
   });
 });
+
+test("a unit may stand in the name of the feature, as spreadsheets have it", () => {
+  const text =
+    "Blade length mm\t27.7\nTip width (in)\t0.6\nheart [thou]\t17.5\nHinging\t0.5\nThroat width in\t8.5 mm";
+  const { readings, problems } = readReadings(text, { model: bassoonModel, unit: "mm" });
+  expect(problems).toEqual([]);
+  expect(readings["bladeLength"]).toEqual([27.7]);
+  expect(readings["tipWidth"]![0]).toBeCloseTo(15.24, 10);
+  expect(readings["heart"]![0]).toBeCloseTo(0.4445, 10);
+  expect(readings["throatWidth"]).toEqual([8.5]);
+});
