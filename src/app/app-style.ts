@@ -6,7 +6,6 @@ export const appStyle = css`
     display: block;
     min-height: 100vh;
     background: var(--ground);
-    container: page / inline-size;
   }
   .unitChoice {
     min-width: 0;
@@ -19,6 +18,9 @@ export const appStyle = css`
     max-width: 104rem;
     margin: 0 auto;
     padding: 1rem clamp(0.75rem, 2.5cqi, 2rem) 2rem;
+  }
+  .page {
+    container: page / inline-size;
   }
   .place {
     min-width: 0;
@@ -93,36 +95,55 @@ export const appStyle = css`
     margin: 0.2rem 0;
   }
   /* In one column the triangle stays in sight while sliders further down move its point. */
-  @media (max-width: 61.99rem) and (min-height: 35rem) {
-    .place {
-      position: sticky;
-      top: 0;
-      z-index: 1;
-      margin-inline: calc(-1 * clamp(0.75rem, 2.5cqi, 2rem));
-      padding-top: 0.4rem;
-      border-bottom: 1px solid var(--rule);
-      background: var(--ground);
+  @media (min-height: 35rem) {
+    @container page (max-width: 61.99rem) {
+      .place {
+        position: sticky;
+        top: 0;
+        z-index: 1;
+        margin-inline: calc(-1 * clamp(0.75rem, 2.5cqi, 2rem));
+        padding-top: 0.4rem;
+        border-bottom: 1px solid var(--rule);
+        background: var(--ground);
+      }
     }
   }
-  @media (min-width: 62rem) {
+  .drawing {
+    order: 1;
+  }
+  .recipe {
+    order: 2;
+  }
+  @container page (min-width: 62rem) {
     main {
+      grid-template-areas:
+        "place recipe"
+        "under recipe"
+        "drawing recipe";
       grid-template-columns: minmax(0, 1.25fr) minmax(27rem, 1fr);
-    }
-    main {
-      grid-template-rows: auto 1fr;
+      grid-template-rows: auto auto 1fr;
     }
     .place {
-      grid-column: 1;
-      grid-row: 1;
+      grid-area: place;
     }
     .under {
-      grid-column: 1;
-      grid-row: 2;
+      grid-area: under;
       align-content: start;
     }
-    .card {
-      grid-column: 2;
-      grid-row: 1 / 3;
+    .recipe {
+      grid-area: recipe;
+    }
+    .drawing {
+      grid-area: drawing;
+    }
+  }
+  @container page (min-width: 88rem) {
+    main {
+      grid-template-areas:
+        "drawing place recipe"
+        "drawing under recipe";
+      grid-template-columns: minmax(14rem, 19rem) minmax(0, 1fr) minmax(30.5rem, 34rem);
+      grid-template-rows: auto 1fr;
     }
   }
   @media print {

@@ -1,5 +1,5 @@
 import { LitElement, html, nothing } from "lit";
-import type { ReedModel } from "../engine/model.js";
+import type { FeatureId, ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench } from "../reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
@@ -8,12 +8,14 @@ import { lengthUnits, type LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
 import type {
   BlendPickedEvent,
+  FeaturePointedEvent,
   LockPickedEvent,
   ReadingsTakenEvent,
   ValuePickedEvent,
 } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
 import { ReedCertainty } from "../widgets/reed-certainty.js";
+import { ReedDrawing } from "../widgets/reed-drawing.js";
 import { ReedRecipe } from "../widgets/reed-recipe.js";
 import { ReedSentence } from "../widgets/reed-sentence.js";
 import { ReedShares } from "../widgets/reed-shares.js";
@@ -34,6 +36,7 @@ import { setTheme, type Theme } from "./theme.js";
 define("reed-triangle", ReedTriangle);
 define("reed-shares", ReedShares);
 define("reed-recipe", ReedRecipe);
+define("reed-drawing", ReedDrawing);
 define("reed-sentence", ReedSentence);
 define("reed-certainty", ReedCertainty);
 define("bench-header", BenchHeader);
@@ -53,6 +56,7 @@ export class ReedpointApp extends LitElement {
     said: { state: true },
     theme: { state: true },
     narrow: { state: true },
+    pointed: { state: true },
   };
 
   declare text: Catalogue;
@@ -62,10 +66,12 @@ export class ReedpointApp extends LitElement {
   declare theme: Theme;
   /** One column: the triangle then stays in sight, so it must leave room. */
   declare narrow: boolean;
+  /** The feature at whose place the pointer or the keyboard is. */
+  declare pointed: FeatureId | undefined;
 
   readonly #model: ReedModel = bassoonModel;
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
-  readonly #wide = window.matchMedia("(min-width: 62rem)");
+  readonly #watcher = new ResizeObserver(() => this.#onWidth());
   readonly #announcer = new Announcer((words) => (this.said = words));
 
   constructor() {
@@ -74,7 +80,7 @@ export class ReedpointApp extends LitElement {
     this.notice = "";
     this.said = "";
     this.theme = "auto";
-    this.narrow = !this.#wide.matches;
+    this.narrow = isNarrow();
     this.state = startState(this.#model);
     const code = this.#address.code();
     if (code) this.#start(code);
@@ -83,7 +89,7 @@ export class ReedpointApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#address.connect();
-    this.#wide.addEventListener("change", this.#onWidth);
+    this.#watcher.observe(document.documentElement);
     window.addEventListener("keydown", this.#onKey);
   }
 
@@ -91,7 +97,7 @@ export class ReedpointApp extends LitElement {
     super.disconnectedCallback();
     this.#address.disconnect();
     this.#announcer.stop();
-    this.#wide.removeEventListener("change", this.#onWidth);
+    this.#watcher.disconnect();
     window.removeEventListener("keydown", this.#onKey);
   }
 
@@ -154,15 +160,18 @@ export class ReedpointApp extends LitElement {
         .text=${this.text}
         @readings-taken=${this.#onReadings}
       ></readings-dialog>
-      <main
-        tabindex="-1"
-        @value-picked=${this.#onValue}
-        @blend-picked=${this.#onBlend}
-        @lock-picked=${this.#onLock}
-        @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
-      >
-        ${this.#place(view)} ${this.#recipe(view)}
-      </main>
+      <div class="page">
+        <main
+          tabindex="-1"
+          @value-picked=${this.#onValue}
+          @blend-picked=${this.#onBlend}
+          @lock-picked=${this.#onLock}
+          @feature-pointed=${this.#onPointed}
+          @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
+        >
+          ${this.#drawing()} ${this.#place(view)} ${this.#recipe(view)}
+        </main>
+      </div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
   }
@@ -236,9 +245,24 @@ export class ReedpointApp extends LitElement {
       </div>`;
   }
 
+  #drawing() {
+    const { values, unit } = this.state.present.bench;
+    return html`<section class="card drawing" aria-label=${this.text.drawing.title}>
+      <h2>${this.text.drawing.title}</h2>
+      <reed-drawing
+        .model=${this.#model}
+        .values=${values}
+        .unit=${unit}
+        .lying=${this.narrow}
+        .pointed=${this.pointed}
+        .text=${this.text}
+      ></reed-drawing>
+    </section>`;
+  }
+
   #recipe(view: BenchView) {
     const { bench, readings } = this.state.present;
-    return html`<section class="card" tabindex="-1" aria-label=${this.text.recipe.title}>
+    return html`<section class="card recipe" tabindex="-1" aria-label=${this.text.recipe.title}>
       <div class="cardHead">
         <h2>${this.text.recipe.title}</h2>
         ${this.#unitChoice()}
@@ -250,6 +274,7 @@ export class ReedpointApp extends LitElement {
         .locked=${bench.locked}
         .pulls=${view.pulls}
         .earlier=${view.earlier}
+        .pointed=${this.pointed}
         .unit=${bench.unit}
         .text=${this.text}
       ></reed-recipe>
@@ -271,7 +296,7 @@ export class ReedpointApp extends LitElement {
   }
 
   #goToRecipe(): void {
-    this.renderRoot.querySelector<HTMLElement>(".card")?.focus();
+    this.renderRoot.querySelector<HTMLElement>(".recipe")?.focus();
   }
 
   get #dialog(): ReadingsDialog {
@@ -284,6 +309,10 @@ export class ReedpointApp extends LitElement {
 
   #onLock(event: LockPickedEvent): void {
     this.#dispatch({ type: "lock-set", feature: event.feature, locked: event.locked });
+  }
+
+  #onPointed(event: FeaturePointedEvent): void {
+    this.pointed = event.feature;
   }
 
   #onReadings({ readings, complete }: ReadingsTakenEvent): void {
@@ -323,9 +352,9 @@ export class ReedpointApp extends LitElement {
     }
   }
 
-  readonly #onWidth = (): void => {
-    this.narrow = !this.#wide.matches;
-  };
+  #onWidth(): void {
+    this.narrow = isNarrow();
+  }
 
   readonly #onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -342,6 +371,12 @@ export class ReedpointApp extends LitElement {
     else return;
     event.preventDefault();
   };
+}
+
+/** One column, as in app-style.ts: narrower than 62 times the text size. */
+function isNarrow(): boolean {
+  const rem = parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+  return document.documentElement.clientWidth < 62 * rem;
 }
 
 function picked(event: Event): string {

@@ -11,6 +11,8 @@ export interface ReedLayout {
   readonly tip: number;
   /** Middles of the end-on drawings: tip opening, first wire, second wire. */
   readonly ends: readonly [Place, Place, Place];
+  /** Lines of writing under the opening and under the wires. */
+  readonly captions: readonly [opening: number, wires: number];
   /** Left end and base line of the long section. */
   readonly section: { readonly left: number; readonly base: number; readonly scale: number };
 }
@@ -34,22 +36,24 @@ export function reedLayout(width: number, lying: boolean): ReedLayout {
 function column(width: number): ReedLayout {
   const scale = Math.min(15, (width - 28) / widest);
   const tip = 10;
-  const bladeEnd = tip + (longest + tube) * scale;
-  const endsAt = bladeEnd + 4.6 * scale + 8;
+  const bladeEnd = tip + (longest + tube - 2) * scale;
+  const openingAt = bladeEnd + 1.3 * scale + 6;
+  const wiresAt = openingAt + 6 * scale + 34;
   const sectionScale = Math.min(scale, (width - 16) / longest);
-  const base = endsAt + 4.6 * scale + 44 + 0.95 * 10 * sectionScale;
+  const base = wiresAt + 5 * scale + 30 + 0.95 * 10 * sectionScale;
   return {
     width,
-    height: base + 26,
+    height: base + 8,
     scale,
     lying: false,
     middle: width / 2,
     tip,
     ends: [
-      [width * 0.24, endsAt],
-      [width * 0.6, endsAt],
-      [width * 0.86, endsAt],
+      [width / 2, openingAt],
+      [width * 0.26, wiresAt],
+      [width * 0.74, wiresAt],
     ],
+    captions: [openingAt + 1.3 * scale + 14, wiresAt + 4.8 * scale + 12],
     section: { left: (width - longest * sectionScale) / 2, base, scale: sectionScale },
   };
 }
@@ -62,7 +66,7 @@ function strip(width: number): ReedLayout {
   const base = endsAt + 5 * scale + 40 + 0.95 * 10 * sectionScale;
   return {
     width,
-    height: base + 26,
+    height: base + 8,
     scale,
     lying: true,
     middle,
@@ -72,6 +76,7 @@ function strip(width: number): ReedLayout {
       [width * 0.58, endsAt],
       [width * 0.84, endsAt],
     ],
+    captions: [endsAt + 4.8 * scale + 12, endsAt + 4.8 * scale + 12],
     section: { left: (width - longest * sectionScale) / 2, base, scale: sectionScale },
   };
 }

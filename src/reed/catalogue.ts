@@ -204,9 +204,10 @@ export const english = {
       secondWire: "second wire",
       throatWidth: "throat",
     } as Readonly<Record<string, string>>,
-    opening: (height: string): string => `opening ${height}`,
-    wire: (which: "first" | "second", roundness: string): string => `${which} wire ${roundness}`,
-    section: (times: number): string => `along spine and rail, thickness ×${times}`,
+    opening: "tip opening",
+    wire: (which: "first" | "second"): string => `${which} wire`,
+    section: (times: number): string =>
+      `At the bottom the blade is cut along spine and rail, its thickness drawn ${times} times too great.`,
     readout: (thickness: string, fromTip: string): string =>
       `${thickness} thick, ${fromTip} behind the tip`,
     readoutHint: "Point at the blade to read its thickness.",

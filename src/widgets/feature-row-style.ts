@@ -8,10 +8,14 @@ export const featureRowStyle = css`
   }
   .row {
     display: grid;
-    grid-template-columns: minmax(7.2rem, 10.5rem) minmax(5rem, 1fr) 8rem 1.75rem 1.75rem 46px;
+    grid-template-columns: minmax(6.5rem, 8.8rem) minmax(4.5rem, 1fr) 7.2rem 1.75rem 1.75rem 46px;
     gap: 0 0.5rem;
     align-items: center;
     min-height: 2.6rem;
+  }
+  .row.pointed {
+    border-radius: 6px;
+    box-shadow: -4px 0 0 var(--accent);
   }
   .name {
     min-width: 0;
@@ -89,7 +93,7 @@ export const featureRowStyle = css`
     padding-inline-start: 0.6rem;
     border-inline-start: 3px solid var(--rule);
   }
-  @container (max-width: 31rem) {
+  @container (max-width: 27.5rem) {
     .row {
       grid-template-columns: minmax(0, 1fr) 2.25rem 2.25rem 46px;
       padding-block: 0.3rem;

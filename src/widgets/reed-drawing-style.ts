@@ -70,12 +70,12 @@ export const reedDrawingStyle = css`
   }
   .lens {
     fill: var(--ground);
-    stroke: #7a4a1c;
+    stroke: #b06a20;
     stroke-width: 2.5;
   }
   .ring {
     fill: none;
-    stroke: #7a4a1c;
+    stroke: #b06a20;
     stroke-width: 4;
   }
   .ideal {

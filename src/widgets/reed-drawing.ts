@@ -114,7 +114,7 @@ export class ReedDrawing extends LitElement {
             </p>`
           : nothing
       }
-      <p class="soft">${text.drawing.computed}</p>
+      <p class="soft">${text.drawing.section(thicknessExaggeration)} ${text.drawing.computed}</p>
     `;
   }
 
@@ -189,12 +189,13 @@ export class ReedDrawing extends LitElement {
     });
   }
 
-  #ends({ ends, scale }: ReedLayout): SVGTemplateResult {
+  #ends({ ends, captions, scale, lying }: ReedLayout): SVGTemplateResult {
     const { text } = this;
     const recipe = this.#recipe();
     const [opening, first, second] = ends;
     const lens = openingShape(recipe["openingWidth"]!, recipe["openingHeight"]!, scale);
-    const under = 4.6 * scale + 16;
+    // Lying there is room for one word under each wire: the numbers stand in the recipe.
+    const told = (id: string): string => (lying ? "" : ` ${this.#shown(id, recipe[id]!)}`);
     const tube = (
       which: "first" | "second",
       [x, y]: readonly [number, number],
@@ -204,19 +205,18 @@ export class ReedDrawing extends LitElement {
       const circle = round((recipe.throatWidth * scale * 0.86) / 2);
       return svg`<g class="end ${this.pointed === id ? "pointed" : ""}" data-feature=${id} transform="translate(${round(x)} ${round(y)})">
         <circle class="ideal" r=${circle}></circle><ellipse class="ring" rx=${rx} ry=${ry}></ellipse>
-        <text y=${round(under)} text-anchor="middle">${text.drawing.wire(which, this.#shown(id, recipe[id]!))}</text></g>`;
+        <text y=${round(captions[1] - y)} text-anchor="middle">${text.drawing.wire(which)}${told(id)}</text></g>`;
     };
     const on = this.pointed === "openingHeight" || this.pointed === "openingWidth" ? "pointed" : "";
     return svg`<g class="end ${on}" data-feature="openingHeight" transform="translate(${round(opening[0])} ${round(opening[1])})">
         <path class="lens" d=${lens.path}></path>
-        <text y=${round(under)} text-anchor="middle">${text.drawing.opening(this.#shown("openingHeight", recipe["openingHeight"]!))}</text></g>
+        <text y=${round(captions[0] - opening[1])} text-anchor="middle">${text.drawing.opening}${told("openingHeight")}</text></g>
       ${tube("first", first)} ${tube("second", second)}`;
   }
 
-  #section({ section, width }: ReedLayout, recipe: BladeRecipe): SVGTemplateResult {
+  #section({ section }: ReedLayout, recipe: BladeRecipe): SVGTemplateResult {
     const { spine, rail } = longSection(recipe, section);
-    return svg`<g class="section"><path class="alongSpine" d=${spine}></path><path class="alongRail" d=${rail}></path>
-      <text x=${round(width / 2)} y=${round(section.base + 18)} text-anchor="middle">${this.text.drawing.section(thicknessExaggeration)}</text></g>`;
+    return svg`<g class="section"><path class="alongSpine" d=${spine}></path><path class="alongRail" d=${rail}></path></g>`;
   }
 
   /** Pointer → place on the blade: its thickness is told, and the feature read nearest to it is marked. */

@@ -7,7 +7,12 @@ import { isFarOutside } from "../reed/far-outside.js";
 import { readingText, typedValue, unitSign, unitSpoken } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
-import { GestureEndedEvent, LockPickedEvent, ValuePickedEvent } from "./events.js";
+import {
+  FeaturePointedEvent,
+  GestureEndedEvent,
+  LockPickedEvent,
+  ValuePickedEvent,
+} from "./events.js";
 import { featureRowStyle } from "./feature-row-style.js";
 import { look } from "./look.js";
 import { ReedCompass } from "./reed-compass.js";
@@ -31,6 +36,7 @@ export class ReedFeatureRow extends LitElement {
     value: { attribute: false },
     pull: { attribute: false },
     locked: { type: Boolean },
+    pointed: { type: Boolean },
     unit: { type: String },
     note: { type: String },
     earlier: { attribute: false },
@@ -46,6 +52,8 @@ export class ReedFeatureRow extends LitElement {
   /** Undefined while the reed cannot be placed. */
   declare pull: Pull | undefined;
   declare locked: boolean;
+  /** Marked, because the pointer is at its place on the reed. */
+  declare pointed: boolean;
   declare unit: LengthUnit;
   /** A remark under the row: how many readings, or that they disagree. */
   declare note: string;
@@ -60,6 +68,7 @@ export class ReedFeatureRow extends LitElement {
     super();
     this.text = english;
     this.locked = false;
+    this.pointed = false;
     this.unit = "mm";
     this.note = "";
     this.problem = "";
@@ -70,7 +79,12 @@ export class ReedFeatureRow extends LitElement {
   override render() {
     const { feature, text } = this;
     const remark = this.problem || this.note || this.#outside();
-    return html`<div class="row">
+    return html`<div
+        class="row ${this.pointed ? "pointed" : ""}"
+        @pointerenter=${this.#onEnter}
+        @pointerleave=${this.#onLeave}
+        @focusin=${this.#onEnter}
+      >
         <button
           class="name"
           aria-expanded=${this.open}
@@ -260,6 +274,14 @@ export class ReedFeatureRow extends LitElement {
 
   #clearProblem(): void {
     this.problem = "";
+  }
+
+  #onEnter(): void {
+    this.dispatchEvent(new FeaturePointedEvent(this.feature.id));
+  }
+
+  #onLeave(): void {
+    this.dispatchEvent(new FeaturePointedEvent(undefined));
   }
 
   #onLock(): void {

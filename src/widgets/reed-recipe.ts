@@ -47,6 +47,7 @@ export class ReedRecipe extends LitElement {
     locked: { attribute: false },
     pulls: { attribute: false },
     earlier: { attribute: false },
+    pointed: { type: String },
     unit: { type: String },
     text: { attribute: false },
   };
@@ -59,6 +60,8 @@ export class ReedRecipe extends LitElement {
   declare pulls: readonly Pull[];
   /** Values before the last step. */
   declare earlier: Values;
+  /** The feature whose row is to be marked. */
+  declare pointed: FeatureId | undefined;
   declare unit: LengthUnit;
   declare text: Catalogue;
 
@@ -93,6 +96,7 @@ export class ReedRecipe extends LitElement {
       .locked=${this.locked.includes(id)}
       .unit=${this.unit}
       .earlier=${this.earlier[id]}
+      .pointed=${this.pointed === id}
       .note=${this.#note(id)}
       .text=${this.text}
     ></reed-feature-row>`;

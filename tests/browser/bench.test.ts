@@ -373,6 +373,36 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     },
   );
 
+  walk(
+    "pointing at a place of the drawing marks its row, and a row marks its place",
+    async (bench) => {
+      await bench.open();
+      const drawing = bench.page.locator("reed-drawing");
+      const heart = (await drawing.locator(".zone[data-feature=heart] .spot").boundingBox())!;
+      await bench.page.mouse.move(heart.x + 3, heart.y + 3);
+      expect(await bench.row("heart").locator(".row.pointed").count()).toBe(1);
+      expect(await drawing.locator(".readout").innerText()).toBe(
+        "0.46 mm thick, 8.0 mm behind the tip",
+      );
+      await bench.slider("rails").hover();
+      expect(await bench.row("heart").locator(".row.pointed").count()).toBe(0);
+      expect(await drawing.locator(".zone[data-feature=rails].pointed .spot").count()).toBe(2);
+      await bench.field("wings").focus();
+      expect(await drawing.locator(".zone[data-feature=wings].pointed").count()).toBe(1);
+    },
+  );
+
+  walk("thinning the wings on the slider brightens them in the drawing", async (bench) => {
+    await bench.open();
+    const bands = (): Promise<string> =>
+      bench.page.locator("reed-drawing .lamp").evaluate((lamp) => lamp.innerHTML);
+    const before = await bands();
+    await bench.type("wings", "0.16");
+    expect(await bands()).not.toBe(before);
+    await bench.type("wings", "0.227");
+    expect(await bands()).toBe(before);
+  });
+
   walk("a dropped file is read, and a spread of quarters is told", async (bench) => {
     await bench.open();
     await bench.button("Paste readings").click();

@@ -9,10 +9,12 @@ import { allRoundValues, type Layer } from "../../src/reed/bench.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { define } from "../../src/widgets/define.js";
 import { ReedCompass } from "../../src/widgets/reed-compass.js";
+import { ReedDrawing } from "../../src/widgets/reed-drawing.js";
 import { ReedTriangle } from "../../src/widgets/reed-triangle.js";
 
 define("reed-triangle", ReedTriangle);
 define("reed-compass", ReedCompass);
+define("reed-drawing", ReedDrawing);
 
 /** A small picture: an element with its properties set. */
 export interface Scene {
@@ -46,6 +48,16 @@ function littleCompass(feature: string, values: Values): LitElement {
   const element = new ReedCompass();
   element.feature = bassoonModel.features.find(({ id }) => id === feature)!;
   element.pull = pulls(map, values).find((pull) => pull.feature === feature)!;
+  return element;
+}
+
+function drawing(values: Values, width: number, lying: boolean, named = false): LitElement {
+  const element = new ReedDrawing();
+  element.model = bassoonModel;
+  element.values = values;
+  element.layoutWidth = width;
+  element.lying = lying;
+  element.named = named;
   return element;
 }
 
@@ -85,5 +97,15 @@ export const scenes: readonly Scene[] = [
     name: "compass-tip-all-round",
     says: "At the all-round value there is only the way, no arrow.",
     make: () => littleCompass("tip", { ...allRound, tip: 0.32 / 3 }),
+  },
+  {
+    name: "drawing-heron",
+    says: "Heron against the lamp: thin wings are bright, the spine is dark.",
+    make: () => drawing(reed("Heron"), 280, false),
+  },
+  {
+    name: "drawing-snipe-lying-named",
+    says: "Snipe as a strip, with the parts of the reed named.",
+    make: () => drawing(reed("Snipe"), 336, true, true),
   },
 ];
