@@ -1,6 +1,7 @@
-import { LitElement, css, html } from "lit";
+import { LitElement, css, html, nothing } from "lit";
 import type { Bench, Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { targets } from "../reed/targets.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction } from "./bench-state.js";
@@ -47,6 +48,7 @@ export class BenchOptions extends LitElement {
       }
       .hint {
         flex-basis: 100%;
+        margin: 0;
         color: var(--ink-soft);
         font-size: 0.8125rem;
       }
@@ -65,7 +67,11 @@ export class BenchOptions extends LitElement {
 
   override render() {
     const words = this.text.triangle;
-    const { finished } = this.bench;
+    const { finished, layers } = this.bench;
+    const explained = ["readingLines", "certainty", "pulls", "reach"] as const;
+    const legends = explained
+      .filter((layer) => layers.includes(layer))
+      .map((layer) => words.legend[layer]);
     return html`<fieldset>
         <legend>${words.follows}</legend>
         ${this.#choice(false, words.newReed)} ${this.#choice(true, words.finishedReed)}
@@ -73,8 +79,29 @@ export class BenchOptions extends LitElement {
       </fieldset>
       <div class="layers">
         ${this.#layer("readingLines", words.readingLines)}
-        ${this.#layer("certainty", words.certainty)}
-      </div>`;
+        ${this.#layer("certainty", words.certainty)} ${this.#layer("pulls", words.pulls)}
+        ${layers.includes("pulls") ? this.#layer("eachPull", words.eachPull) : nothing}
+        ${this.#layer("reach", words.reach)} ${this.#targets()}
+      </div>
+      ${legends.length > 0 ? html`<p class="hint">${legends.join(" ")}</p>` : nothing}`;
+  }
+
+  #targets() {
+    const words = this.text.target;
+    return html`<label
+      >${words.label}
+      <select @change=${this.#onTarget}>
+        <option value="" ?selected=${this.bench.target === ""}>${words.none}</option>
+        ${targets.map(
+          ({ id, label }) =>
+            html`<option value=${id} ?selected=${id === this.bench.target}>${label}</option>`,
+        )}
+      </select></label
+    >`;
+  }
+
+  #onTarget(event: Event): void {
+    this.#act({ type: "target-set", target: (event.target as HTMLSelectElement).value });
   }
 
   #choice(finished: boolean, label: string) {

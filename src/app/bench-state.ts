@@ -39,6 +39,7 @@ export type BenchAction =
   | { readonly type: "lock-set"; readonly feature: FeatureId; readonly locked: boolean }
   | { readonly type: "finished-set"; readonly finished: boolean }
   | { readonly type: "unit-set"; readonly unit: LengthUnit }
+  | { readonly type: "target-set"; readonly target: string }
   | { readonly type: "layer-set"; readonly layer: Layer; readonly on: boolean }
   | {
       readonly type: "reed-loaded";
@@ -90,6 +91,8 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       return step(state, withBench(present, { finished: action.finished }));
     case "unit-set":
       return viewed(state, { unit: action.unit });
+    case "target-set":
+      return viewed(state, { target: action.target });
     case "layer-set":
       return viewed(state, { layers: withName(present.bench.layers, action.layer, action.on) });
     case "reed-loaded":
@@ -165,16 +168,16 @@ function taken(
 }
 
 function reset({ model, present }: BenchState): Moment {
-  const { unit, layers } = present.bench;
-  return { bench: { ...newBench(model), unit, layers }, readings: {} };
+  const { unit, layers, target } = present.bench;
+  return { bench: { ...newBench(model), unit, layers, target }, readings: {} };
 }
 
 function travelled(state: BenchState, way: "past" | "future"): BenchState {
   const { gesture: _open, ...rest } = state;
   const reached = way === "past" ? state.past.at(-1) : state.future[0];
   if (!reached) return rest;
-  const { unit, layers } = state.present.bench;
-  const present = { ...reached, bench: { ...reached.bench, unit, layers } };
+  const { unit, layers, target } = state.present.bench;
+  const present = { ...reached, bench: { ...reached.bench, unit, layers, target } };
   return way === "past"
     ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
     : { ...rest, present, past: [...state.past, state.present], future: state.future.slice(1) };

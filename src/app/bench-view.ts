@@ -2,6 +2,10 @@ import type { Blend } from "../engine/blend.js";
 import { certaintyEllipse, type CertaintyEllipse } from "../engine/certainty.js";
 import type { BlendMap } from "../engine/compile.js";
 import type { FeatureId, Values } from "../engine/model.js";
+import { finishingFreedom } from "../engine/freedom.js";
+import { pullChain, type ChainLink } from "../engine/pull-chain.js";
+import { actionReach } from "../engine/reach.js";
+import { bassoonActions } from "../reed/bassoon.js";
 import { place, type Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
@@ -20,6 +24,10 @@ export interface BenchView {
   readonly drawnEllipse?: CertaintyEllipse;
   /** Where the point was before the last step. */
   readonly ghost?: Blend;
+  /** The pulls head to tail, by group or one by one; empty when the layer is off. */
+  readonly chain: readonly ChainLink[];
+  /** Where hands can still bring the reed, with easy and with full amounts; absent when the layer is off. */
+  readonly reach?: { readonly easy: readonly Blend[]; readonly full: readonly Blend[] };
   /** Readings before the last step. */
   readonly earlier: Values;
   readonly sentence: Sentence;
@@ -39,6 +47,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
   if (!map)
     return {
       pulls: [],
+      chain: [],
       earlier: {},
       sentence: describeReed({ model, values }, text),
       stoppedBy: [],
@@ -48,10 +57,14 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const ghost = placeBefore(state);
   const ellipse = certaintyEllipse(map, { gaugeError });
   const doubt = Math.sqrt(Math.max(...[0, 1, 2].map((k) => ellipse.covariance[k]![k]!)));
+  const all = pulls(map, values);
+  const reach = reachOf(state, map);
   return {
     map,
     placed,
-    pulls: pulls(map, values),
+    pulls: all,
+    chain: chainOf(state, all),
+    ...(reach ? { reach } : {}),
     ellipse,
     drawnEllipse: certaintyEllipse(map, { gaugeError, coverage: 0.68 }),
     gaugeEllipse: certaintyEllipse(map, { gaugeError, recipeScatter: 0 }),
@@ -59,6 +72,23 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
     sentence: describeReed({ model, values, place: { map, placed }, doubt }, text),
     earlier: state.past.at(-1)?.bench.values ?? {},
     stoppedBy: followPoint(model, present)?.limits ?? [],
+  };
+}
+
+function chainOf({ model, present: { bench } }: BenchState, all: readonly Pull[]): ChainLink[] {
+  if (!bench.layers.includes("pulls")) return [];
+  const groups = new Map(model.features.map(({ id, group }) => [id, group]));
+  return pullChain(all, (id) => (bench.layers.includes("eachPull") ? id : groups.get(id)!));
+}
+
+function reachOf({ model, present: { bench } }: BenchState, map: BlendMap): BenchView["reach"] {
+  if (!bench.layers.includes("reach")) return undefined;
+  const { values } = bench;
+  const locked = Object.fromEntries(bench.locked.map((id) => [id, { locked: true }]));
+  const freedom = { ...finishingFreedom(model, values), ...locked };
+  return {
+    easy: actionReach(map, values, bassoonActions, freedom).polygon,
+    full: actionReach(map, values, bassoonActions, freedom, { amounts: "max" }).polygon,
   };
 }
 

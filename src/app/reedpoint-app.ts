@@ -4,6 +4,7 @@ import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench } from "../reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
+import { targets } from "../reed/targets.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
 import type {
@@ -31,6 +32,7 @@ import { ReadingsDialog } from "./readings-dialog.js";
 import { stoppedLine } from "./stopped-line.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
 import { viewBench, type BenchView } from "./bench-view.js";
+import { targetLine } from "./target-line.js";
 import { setTheme, type Theme } from "./theme.js";
 
 define("reed-triangle", ReedTriangle);
@@ -208,12 +210,16 @@ export class ReedpointApp extends LitElement {
     const story = isUnchanged(this.state)
       ? demoReeds.find((one) => one.reed === bench.reed)
       : undefined;
+    const target = targets.find(({ id }) => id === bench.target);
     return html`<section class="place" aria-label=${this.text.triangle.title}>
         <reed-triangle
           .blend=${view.placed?.raw}
           .ghost=${view.ghost}
           .ellipse=${view.drawnEllipse}
           .layers=${bench.layers}
+          .chain=${view.chain}
+          .reach=${view.reach}
+          .target=${target}
           .greatestHeight=${this.narrow ? 270 : 560}
           .text=${this.text}
         ></reed-triangle>
@@ -229,6 +235,7 @@ export class ReedpointApp extends LitElement {
           .gaugeEllipse=${view.gaugeEllipse}
           .text=${this.text}
         ></reed-certainty>
+        ${target && view.placed ? html`<p class="story">${targetLine(target, view.placed.raw, this.text)} ${target.why}</p>` : nothing}
         ${story ? html`<p class="story">${story.story}</p>` : nothing}
         <reed-shares .blend=${view.placed?.raw} .text=${this.text}></reed-shares>
         <bench-options

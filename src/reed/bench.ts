@@ -1,9 +1,10 @@
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { allRoundValue } from "./reading-text.js";
+import { targets } from "./targets.js";
 import { toThousandths, type LengthUnit } from "./units.js";
 
 /** What can be laid over the triangle. */
-export type Layer = "readingLines" | "certainty";
+export type Layer = "readingLines" | "certainty" | "pulls" | "eachPull" | "reach";
 
 /** The state of a bench: what a link, a lesson step, a saved file and a test fixture hold. */
 export interface Bench {
@@ -17,13 +18,15 @@ export interface Bench {
   /** Whether the recipe follows the point as on a finished reed (cane does not go back). */
   readonly finished: boolean;
   readonly unit: LengthUnit;
+  /** Id of the kind of part aimed for; empty for none. */
+  readonly target: string;
   readonly layers: readonly Layer[];
 }
 
 /** The version of the compact form; another one is refused with a clear word. */
 export const benchVersion = 1;
 
-const layerNames: readonly Layer[] = ["readingLines", "certainty"];
+const layerNames: readonly Layer[] = ["readingLines", "certainty", "pulls", "eachPull", "reach"];
 const unitNames: readonly LengthUnit[] = ["mm", "in", "thou"];
 
 /** Every feature at the mean of its three corner values, in whole thousandths. */
@@ -42,6 +45,7 @@ export function newBench(model: ReedModel): Bench {
     locked: [],
     finished: false,
     unit: "mm",
+    target: "",
     layers: ["certainty"],
   };
 }
@@ -65,6 +69,7 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     ["locked", bench.locked.join(".")],
     ["finished", bench.finished ? "1" : ""],
     ["unit", bench.unit === "mm" ? "" : bench.unit],
+    ["target", bench.target],
     ["layers", bench.layers.join(".") || "none"],
   ];
   return parts
@@ -103,6 +108,13 @@ export function decodeBench(
     locked: readNames(fields.get("locked"), ids, "locked", problems),
     finished: readFlag(fields.get("finished"), problems),
     unit: readNames(fields.get("unit"), unitNames, "unit", problems)[0] ?? "mm",
+    target:
+      readNames(
+        fields.get("target"),
+        targets.map(({ id }) => id),
+        "target",
+        problems,
+      )[0] ?? "",
     layers: readLayers(fields.get("layers"), problems),
   };
   return { bench, problems };

@@ -129,6 +129,16 @@ export const english = {
     help: "How to move the point",
     readingLines: "Reading lines",
     certainty: "Certainty",
+    pulls: "Pulls",
+    eachPull: "one by one",
+    reach: "Reach",
+    legend: {
+      readingLines: "Reading lines: each ends on the side where its share is read.",
+      certainty: "Certainty: the reed lies inside the ellipse in 68 of 100 cases.",
+      pulls: "Pulls: from the all-round reed, head to tail, in the order of the recipe.",
+      reach:
+        "Reach: where hands can still bring this finished reed; the full line with easy amounts, the dashed one with all that is possible.",
+    },
     convention: "A share is 0 % on the side opposite its corner and 100 % in the corner.",
     centre: "all-round reed",
     ghost: "before",
@@ -141,6 +151,14 @@ export const english = {
     finishedReedHint: "Cane can be taken away, not put back; the throat stays.",
     nothingToMove: "There is no point to move yet: enter a few readings first.",
   },
+  target: {
+    label: "Part to play",
+    none: "none",
+    within: (label: string): string => `It lies in the zone for ${label.toLowerCase()}.`,
+    distance: (label: string, share: string, id: Purpose, more: boolean): string =>
+      `For ${label.toLowerCase()} it needs above all ${share} ${more ? "more" : "less"} of ${purposeInSentence[id]}.`,
+  },
+
   shares: {
     title: "Shares",
     field: (name: string): string => `${name}, per cent`,

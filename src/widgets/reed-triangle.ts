@@ -2,6 +2,7 @@ import { LitElement, html, nothing, svg, type SVGTemplateResult } from "lit";
 import type { Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
+import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import {
   gridLines,
@@ -17,6 +18,13 @@ import { arrow } from "../drawing/arrow.js";
 import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
 import { keyMove } from "./triangle-keys.js";
+import {
+  chainLayer,
+  reachLayer,
+  targetLayer,
+  type DrawnReach,
+  type DrawnTarget,
+} from "./triangle-layers.js";
 import { triangleStyle } from "./triangle-style.js";
 import { triangleTint } from "./triangle-tint.js";
 
@@ -36,6 +44,9 @@ export class ReedTriangle extends LitElement {
     ghost: { attribute: false },
     ellipse: { attribute: false },
     layers: { attribute: false },
+    chain: { attribute: false },
+    reach: { attribute: false },
+    target: { attribute: false },
     still: { type: Boolean },
     text: { attribute: false },
     greatestHeight: { type: Number, attribute: "greatest-height" },
@@ -50,6 +61,10 @@ export class ReedTriangle extends LitElement {
   declare ghost: Blend | undefined;
   declare ellipse: CertaintyEllipse | undefined;
   declare layers: readonly Layer[];
+  /** Pulls head to tail; empty: not drawn. */
+  declare chain: readonly ChainLink[];
+  declare reach: DrawnReach | undefined;
+  declare target: DrawnTarget | undefined;
   /** A picture only: nothing can be moved. */
   declare still: boolean;
   declare text: Catalogue;
@@ -70,6 +85,7 @@ export class ReedTriangle extends LitElement {
   constructor() {
     super();
     this.layers = [];
+    this.chain = [];
     this.still = false;
     this.text = english;
     this.greatestHeight = 640;
@@ -148,8 +164,10 @@ export class ReedTriangle extends LitElement {
           svg`<line class="grid" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>`,
       )}
       <path class="side" d=${corners}></path>
-      ${this.#centre(layout)} ${this.#labels(layout)} ${this.#ellipse(layout)}
-      ${this.#reading(layout)} ${this.#ghostMark(layout)} ${this.#point(layout)}
+      ${this.#centre(layout)} ${this.#labels(layout)} ${reachLayer(this.reach, frame)}
+      ${this.#ellipse(layout)} ${targetLayer(this.target, frame, layout.side)}
+      ${chainLayer(this.chain, frame)} ${this.#reading(layout)} ${this.#ghostMark(layout)}
+      ${this.#point(layout)}
     </svg>`;
   }
 
@@ -172,7 +190,11 @@ export class ReedTriangle extends LitElement {
 
   #centre({ frame }: TriangleLayout): SVGTemplateResult {
     const [x, y] = blendToPoint([1 / 3, 1 / 3, 1 / 3], frame);
-    const far = this.blend && Math.hypot(...this.blend.map((share) => share - 1 / 3)) > 0.16;
+    const far =
+      !this.target &&
+      this.chain.length === 0 &&
+      this.blend &&
+      Math.hypot(...this.blend.map((share) => share - 1 / 3)) > 0.16;
     return svg`<circle class="centre" cx=${round(x)} cy=${round(y)} r="5"></circle>
       ${far ? svg`<text class="note" x=${round(x)} y=${round(y + 20)} text-anchor="middle">${this.text.triangle.centre}</text>` : nothing}`;
   }

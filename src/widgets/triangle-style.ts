@@ -111,6 +111,44 @@ export const triangleStyle = css`
     stroke-dasharray: 3 3;
     pointer-events: none;
   }
+  .reach path {
+    stroke: var(--accent);
+    stroke-width: 1.6;
+    fill: var(--accent);
+    fill-opacity: 0.07;
+    pointer-events: none;
+  }
+  .reach .full {
+    fill: none;
+    stroke-dasharray: 5 4;
+  }
+  .target {
+    pointer-events: none;
+  }
+  .target circle,
+  .target path {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.5;
+  }
+  .target text {
+    paint-order: stroke;
+    stroke: var(--card);
+    stroke-width: 4;
+    stroke-linejoin: round;
+    font-size: 0.8125rem;
+  }
+  .chain {
+    pointer-events: none;
+  }
+  .chain .shaft {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 2;
+  }
+  .chain .head {
+    fill: var(--ink);
+  }
   .onward path {
     fill: none;
     stroke: var(--ink);
@@ -148,8 +186,21 @@ export const triangleStyle = css`
     svg {
       forced-color-adjust: none;
     }
-    .onward path {
+    .onward path,
+    .reach path,
+    .target circle,
+    .target path,
+    .chain .shaft {
       stroke: CanvasText;
+    }
+    .reach path {
+      fill: none;
+    }
+    .chain .head {
+      fill: CanvasText;
+    }
+    .target text {
+      stroke: Canvas;
     }
     .onward .head,
     .onward text,

@@ -403,6 +403,32 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     expect(await bands()).toBe(before);
   });
 
+  walk(
+    "the layers are laid over the triangle one by one, and a part to play shows its zone",
+    async (bench) => {
+      await bench.open();
+      await bench.pickReed("Heron");
+      const triangle = bench.page.locator("reed-triangle");
+      expect(await triangle.locator(".chain g, .reach, .target").count()).toBe(0);
+      await bench.page.getByLabel("Pulls").check();
+      expect(await triangle.locator(".chain g").count()).toBe(4);
+      await bench.page.getByLabel("one by one").check();
+      expect(await triangle.locator(".chain g").count()).toBeGreaterThan(8);
+      await bench.page.getByLabel("Reach").check();
+      const easy = await triangle.locator(".reach .easy").getAttribute("d");
+      await bench
+        .row("firstWire")
+        .getByRole("button", { name: "Lock first-wire roundness" })
+        .click();
+      expect(await triangle.locator(".reach .easy").getAttribute("d")).not.toBe(easy);
+      await bench.page.getByLabel("Part to play").selectOption({ label: "Mixed excerpts" });
+      expect(await triangle.locator(".target text").textContent()).toBe("Mixed excerpts");
+      expect(await bench.page.locator(".story").first().innerText()).toContain(
+        "it needs above all",
+      );
+    },
+  );
+
   walk("a dropped file is read, and a spread of quarters is told", async (bench) => {
     await bench.open();
     await bench.button("Paste readings").click();

@@ -9,6 +9,7 @@ import {
   type Bench,
   type Layer,
 } from "../../src/reed/bench.js";
+import { targets } from "../../src/reed/targets.js";
 import { lengthUnits } from "../../src/reed/units.js";
 
 const seed = 20_260_102;
@@ -36,7 +37,8 @@ const anyBench: fc.Arbitrary<Bench> = fc.record({
   locked: fc.subarray(ids),
   finished: fc.boolean(),
   unit: fc.constantFrom(...lengthUnits),
-  layers: fc.subarray<Layer>(["readingLines", "certainty"]),
+  target: fc.constantFrom("", ...targets.map(({ id }) => id)),
+  layers: fc.subarray<Layer>(["readingLines", "certainty", "pulls", "eachPull", "reach"]),
 });
 
 describe("a bench as one line of text", () => {
@@ -98,6 +100,7 @@ const reed: Bench = {
   locked: ["spine", "tip"],
   finished: true,
   unit: "thou",
+  target: "softLow",
   layers: ["readingLines"],
 };
 const { spine: _spine, ...withoutSpine } = reed.values;
