@@ -1,8 +1,8 @@
 import type { Blend } from "../engine/blend.js";
-import { compileModel, type BlendMap } from "../engine/compile.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
+import { mapFor } from "./measured-map.js";
 import { newBench, type Bench, type Layer } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
@@ -214,31 +214,8 @@ function gestureEnded(state: BenchState): BenchState {
   return rounded ? rest : { ...rest, present: { ...state.present, bench: { ...bench, values } } };
 }
 
-/** The map for the features that were measured, or why there is none. */
-export function mapFor(model: ReedModel, values: Values): BlendMap | undefined {
-  const measured = model.features.map(({ id }) => id).filter((id) => values[id] !== undefined);
-  const key = `${model.id} ${measured.join(" ")}`;
-  const known = maps.get(key);
-  if (known && known.model === model) return known.map;
-  const map = compileOrNot(model, measured);
-  maps.set(key, { model, map });
-  return map;
-}
-
-// A map takes microseconds to compile, but a drag asks for it at every move.
-const maps = new Map<string, { readonly model: ReedModel; readonly map: BlendMap | undefined }>();
-
-function compileOrNot(model: ReedModel, features: readonly FeatureId[]): BlendMap | undefined {
-  try {
-    return compileModel(model, { features });
-  } catch (error) {
-    if (error instanceof RangeError) return undefined; // too few features to tell the purposes apart
-    throw error;
-  }
-}
-
 /** What the features may do when the recipe follows the point. */
-export function freedomOf(model: ReedModel, bench: Bench, from: Values): Freedom {
+function freedomOf(model: ReedModel, bench: Bench, from: Values): Freedom {
   const finishing = bench.finished ? finishingFreedom(model, from) : {};
   return { ...finishing, ...Object.fromEntries(bench.locked.map((id) => [id, { locked: true }])) };
 }

@@ -11,7 +11,8 @@ import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { describeReed } from "../reed/sentence.js";
-import { followPoint, mapFor, type BenchState, type Moment } from "./bench-state.js";
+import { followPoint, type BenchState, type Moment } from "./bench-state.js";
+import { mapFor } from "./measured-map.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
 export interface BenchView {

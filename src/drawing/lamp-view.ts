@@ -33,7 +33,7 @@ export interface LampView {
 /** Light is lost in cane as exp(−μt), Beer–Lambert; μ per mm is an assumption that keeps spine and tip both legible. */
 const absorption = 3.6;
 /** Step of the bands, mm. */
-export const bandStep = 0.05;
+const bandStep = 0.05;
 const columns = 61;
 const rows = 91;
 
@@ -125,7 +125,7 @@ function contourPath(
  *
  * @example lightThrough(0) → 1
  */
-export function lightThrough(thickness: number): number {
+function lightThrough(thickness: number): number {
   return Math.exp(-absorption * thickness);
 }
 

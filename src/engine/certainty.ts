@@ -1,5 +1,5 @@
-import { requireFinite, requireWithin } from "./check.js";
-import type { BlendMap, MappedFeature } from "./compile.js";
+import { requireKeyed, requireReadable, requireWithin } from "./check.js";
+import { requireMap, type BlendMap, type MappedFeature } from "./compile.js";
 import type { FeatureId, Triple } from "./model.js";
 import { tripleToVector } from "./plane.js";
 
@@ -41,6 +41,8 @@ export interface CertaintyOptions {
  * @example certaintyEllipse(map, { coverage: 0.95, recipeScatter: 0 }).semiAxes[0] < 1
  */
 export function certaintyEllipse(map: BlendMap, options: CertaintyOptions = {}): CertaintyEllipse {
+  requireMap(map, "certaintyEllipse");
+  requireKeyed(options, "certaintyEllipse: options");
   const { coverage = 0.95, gaugeError = {}, recipeScatter = map.model.recipeScatter } = options;
   requireWithin(coverage, 0, 1, "certaintyEllipse: coverage", true);
   requireNotNegative(recipeScatter, "certaintyEllipse: recipeScatter");
@@ -113,11 +115,12 @@ export function chiSquareQuantile2(q: number): number {
 }
 
 function requireNotNegative(value: number, name: string): void {
-  requireFinite(value, name);
+  requireReadable(value, name);
   if (value < 0) throw new RangeError(`${name} is ${value}; allowed: 0 or more`);
 }
 
 function requireGaugeErrors(map: BlendMap, gaugeError: Readonly<Record<FeatureId, number>>): void {
+  requireKeyed(gaugeError, "certaintyEllipse: gaugeError");
   for (const [id, error] of Object.entries(gaugeError)) {
     if (!map.model.features.some((feature) => feature.id === id)) {
       throw new RangeError(

@@ -1,3 +1,4 @@
+import { requireHolds, requireKeyed, requireReadable, shown } from "./check.js";
 import type { Feature, FeatureId, ReedModel, Triple } from "./model.js";
 import { dot, tripleToVector, vectorToTriple, type Vector } from "./plane.js";
 
@@ -30,7 +31,7 @@ export interface BlendMap {
 }
 
 /** Above this the features do not separate the purposes: opening height and width alone, for instance. */
-export const greatestCondition = 50;
+const greatestCondition = 50;
 
 /**
  * The map from feature values to blends for a model, or for those of its features that were measured.
@@ -49,8 +50,12 @@ export function compileModel(
   model: ReedModel,
   options: { readonly features?: readonly FeatureId[] } = {},
 ): BlendMap {
+  requireModel(model, "compileModel");
+  requireKeyed(options, "compileModel: options");
   const features = chosenFeatures(model, options.features);
-  const scaled = features.map(scaleFeature);
+  // The arrows do not depend on the scale of the weights, and shares of them cannot underflow.
+  const total = features.reduce((sum, feature) => sum + feature.weight, 0);
+  const scaled = features.map((feature) => scaleFeature(feature, total));
   const [xx, xy, yy] = normalMatrix(scaled);
   const condition = conditionNumber(xx, xy, yy);
   if (!(condition <= greatestCondition)) {
@@ -64,7 +69,7 @@ export function compileModel(
   const determinant = xx * yy - xy * xy;
   const mapped = scaled.map((one): MappedFeature => {
     const [x, y] = one.direction;
-    const w = one.feature.weight / determinant;
+    const w = one.weight / determinant;
     const arrow: Vector = [w * (yy * x - xy * y), w * (xx * y - xy * x)];
     const { feature, mean, halfSpread, corners } = one;
     return { feature, mean, halfSpread, corners, arrow, pull: vectorToTriple(arrow) };
@@ -81,6 +86,11 @@ export function compileModel(
 
 function chosenFeatures(model: ReedModel, ids?: readonly FeatureId[]): readonly Feature[] {
   if (ids === undefined) return model.features;
+  if (!Array.isArray(ids)) {
+    throw new TypeError(
+      `compileModel: features is ${shown(ids)}; allowed: an array of feature ids`,
+    );
+  }
   const seen = new Set<FeatureId>();
   return ids.map((id) => {
     const feature = model.features.find((one) => one.id === id);
@@ -97,7 +107,7 @@ function chosenFeatures(model: ReedModel, ids?: readonly FeatureId[]): readonly 
   });
 }
 
-function scaleFeature(feature: Feature) {
+function scaleFeature(feature: Feature, total: number) {
   const { high, low, loud } = feature.corners;
   const mean = (high + low + loud) / 3;
   const halfSpread = (Math.max(high, low, loud) - Math.min(high, low, loud)) / 2;
@@ -112,17 +122,18 @@ function scaleFeature(feature: Feature) {
     (low - mean) / halfSpread,
     (loud - mean) / halfSpread,
   ];
-  return { feature, mean, halfSpread, corners, direction: tripleToVector(corners) };
+  const weight = feature.weight / total;
+  return { feature, mean, halfSpread, corners, weight, direction: tripleToVector(corners) };
 }
 
 function normalMatrix(
-  scaled: readonly { feature: Feature; direction: Vector }[],
+  scaled: readonly { readonly weight: number; readonly direction: Vector }[],
 ): [xx: number, xy: number, yy: number] {
   let [xx, xy, yy] = [0, 0, 0];
-  for (const { feature, direction } of scaled) {
-    xx += feature.weight * direction[0] * direction[0];
-    xy += feature.weight * direction[0] * direction[1];
-    yy += feature.weight * direction[1] * direction[1];
+  for (const { weight, direction } of scaled) {
+    xx += weight * direction[0] * direction[0];
+    xy += weight * direction[0] * direction[1];
+    yy += weight * direction[1] * direction[1];
   }
   return [xx, xy, yy];
 }
@@ -165,11 +176,7 @@ export function standardise(
         "(compile a smaller map for a reed that is measured in part)",
     );
   }
-  if (typeof value !== "number" || !Number.isFinite(value)) {
-    throw new RangeError(
-      `${who}: feature "${one.feature.id}" is ${String(value)}; allowed: a finite number`,
-    );
-  }
+  requireReadable(value, `${who}: feature "${one.feature.id}"`);
   return (value - one.mean) / one.halfSpread;
 }
 
@@ -186,4 +193,20 @@ export function sumArrows(mapped: readonly MappedFeature[], moves: ArrayLike<num
 /** How much of a move along `direction` one feature makes per z. */
 export function along(one: MappedFeature, direction: Vector): number {
   return dot(one.arrow, direction);
+}
+
+/** Refuses anything but a model as `readModel` gives it. */
+export function requireModel(model: unknown, who: string): void {
+  requireHolds(model, "features", `${who}: model`, "a model from readModel");
+}
+
+/** Refuses anything but a map as `compileModel` gives it. */
+export function requireMap(map: unknown, who: string): void {
+  requireHolds(map, "features", `${who}: map`, "a map from compileModel");
+}
+
+/** The same with values that are no object: named before the inner loops. */
+export function requireMapAndValues(map: unknown, values: unknown, who: string): void {
+  requireMap(map, who);
+  requireKeyed(values, `${who}: values`);
 }

@@ -1,18 +1,11 @@
 import type { Blend } from "./blend.js";
-import { requireFinite, requireFiniteTuple } from "./check.js";
+import { requireFinite, requireFiniteTuple, requireRows, shown } from "./check.js";
 
 /** A place in a drawing, in any one length unit. */
 export type Point = readonly [x: number, y: number];
 
 /** The three corners of a drawn triangle, in the order of a blend; any winding, any shape. */
 export type Frame = readonly [high: Point, low: Point, loud: Point];
-
-/** The equilateral triangle of side 1, y up: low at the origin, loud to its right, high on top. */
-export const unitFrame: Frame = [
-  [0.5, Math.sqrt(3) / 2],
-  [0, 0],
-  [1, 0],
-];
 
 /** Twice the signed area of a triangle; positive when a, b, c run counter-clockwise with y up. */
 export function doubleArea(a: Point, b: Point, c: Point): number {
@@ -21,7 +14,7 @@ export function doubleArea(a: Point, b: Point, c: Point): number {
 
 function requireFrame(frame: Frame, who: string): void {
   if (!Array.isArray(frame) || frame.length !== 3) {
-    throw new TypeError(`${who}: frame is ${JSON.stringify(frame)}; allowed: three points`);
+    throw new TypeError(`${who}: frame is ${shown(frame)}; allowed: three points`);
   }
   for (let k = 0; k < 3; k += 1) requireFiniteTuple(frame[k], 2, `${who}: frame[${k}]`);
 }
@@ -41,10 +34,12 @@ export function blendToPoint(blend: Blend, frame: Frame): Point {
   requireFiniteTuple(blend, 3, "blendToPoint: blend");
   requireFrame(frame, "blendToPoint");
   const [high, low, loud] = frame;
-  return [
-    blend[0] * high[0] + blend[1] * low[0] + blend[2] * loud[0],
-    blend[0] * high[1] + blend[1] * low[1] + blend[2] * loud[1],
-  ];
+  const x = blend[0] * high[0] + blend[1] * low[0] + blend[2] * loud[0];
+  const y = blend[0] * high[1] + blend[1] * low[1] + blend[2] * loud[1];
+  if (Number.isFinite(x + y)) return [x, y];
+  throw new RangeError(
+    `blendToPoint: blend ${blend.join(", ")} is too large for this frame; allowed: a place that can be computed`,
+  );
 }
 
 /**
@@ -61,21 +56,29 @@ export function blendToPoint(blend: Blend, frame: Frame): Point {
 export function pointToBlend(point: Point, frame: Frame): Blend {
   requireFiniteTuple(point, 2, "pointToBlend: point");
   requireFrame(frame, "pointToBlend");
+  // In units of the longest side, seen from one corner, no size of frame can overflow or vanish.
   const [high, low, loud] = frame;
-  const whole = doubleArea(high, low, loud);
+  const longest = Math.max(sideLength(high, low), sideLength(low, loud), sideLength(loud, high));
+  const seen = ([x, y]: Point): Point => [(x - low[0]) / longest, (y - low[1]) / longest];
+  const corners = [seen(high), [0, 0], seen(loud)] as const;
+  const whole = doubleArea(...corners);
   // A frame that is flat but for rounding has no inverse either: its area is noise.
-  const longest = Math.max(sideSquared(high, low), sideSquared(low, loud), sideSquared(loud, high));
-  if (Math.abs(whole) <= 1e-12 * longest) {
-    const corners = frame.map((corner) => corner.join(", ")).join("; ");
-    throw new RangeError(`pointToBlend: the frame is flat, its corners ${corners} lie on one line`);
+  if (!(Math.abs(whole) > 1e-12)) {
+    const told = frame.map((corner) => corner.join(", ")).join("; ");
+    throw new RangeError(`pointToBlend: the frame is flat, its corners ${told} lie on one line`);
   }
-  const a = doubleArea(point, low, loud) / whole;
-  const b = doubleArea(high, point, loud) / whole;
-  return [a, b, 1 - a - b];
+  const at = seen(point);
+  const a = doubleArea(at, corners[1], corners[2]) / whole;
+  const b = doubleArea(corners[0], at, corners[2]) / whole;
+  const blend: Blend = [a, b, 1 - a - b];
+  if (blend.every(Number.isFinite)) return blend;
+  throw new RangeError(
+    `pointToBlend: point ${point.join(", ")} is too far from the frame; allowed: a place that can be computed`,
+  );
 }
 
-function sideSquared(a: Point, b: Point): number {
-  return (b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2;
+function sideLength(a: Point, b: Point): number {
+  return Math.hypot(b[0] - a[0], b[1] - a[1]);
 }
 
 /**
@@ -83,15 +86,18 @@ function sideSquared(a: Point, b: Point): number {
  *
  * Shape   n rows of 3 shares → n rows of x, y; written into `out` where it is given.
  * Unit    dimensionless → the frame's length unit.
- * Throws  RangeError when a length does not fit or a share is not finite (the row is named).
+ * Throws  RangeError when a length does not fit or a share is not finite (the row is named); `out` then holds
+ *         what was computed so far.
  *
  * @example blendsToPoints(new Float64Array([1, 0, 0]), [[0, 0], [4, 0], [0, 4]]) → Float64Array [0, 0]
  */
 export function blendsToPoints(
   shares: Float64Array,
   frame: Frame,
-  out: Float64Array = new Float64Array((shares.length / 3) * 2),
+  out: Float64Array = new Float64Array(Math.ceil((shares?.length ?? 0) / 3) * 2),
 ): Float64Array {
+  requireRows(shares, "blendsToPoints: shares");
+  requireRows(out, "blendsToPoints: out");
   requireFrame(frame, "blendsToPoints");
   const count = shares.length / 3;
   if (!Number.isInteger(count)) {

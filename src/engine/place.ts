@@ -1,5 +1,6 @@
 import { blendDistance, type Blend } from "./blend.js";
-import { standardise, type BlendMap } from "./compile.js";
+import { requireRows } from "./check.js";
+import { requireMap, requireMapAndValues, standardise, type BlendMap } from "./compile.js";
 import type { Values } from "./model.js";
 import { nearestBlend } from "./nearest-blend.js";
 
@@ -27,6 +28,7 @@ export interface Placed {
  * @example place(compileModel(bassoonModel), { ...allRound, bladeLength: 26.2 }).blend[0] > 1 / 3
  */
 export function place(map: BlendMap, values: Values): Placed {
+  requireMapAndValues(map, values, "place");
   const { mapped } = map;
   const count = mapped.length;
   let high = 1 / 3;
@@ -68,15 +70,21 @@ function mismatchOf(map: BlendMap, z: readonly number[], raw: Blend): number {
  *
  * Shape   n rows of values in the map's feature order → n rows of 3 raw shares, into `out` where given.
  * Unit    the model's own units → dimensionless.
- * Throws  RangeError when a length does not fit, or naming row and feature of a value that is not finite.
+ * Throws  RangeError when a length does not fit, or naming row and feature of a value that is not finite; the
+ *         rows before it are then in `out` already.
  *
  * @example placeMany(map, new Float64Array(map.features.map((id) => allRound[id]))) → about [⅓, ⅓, ⅓]
  */
 export function placeMany(
   map: BlendMap,
   rows: Float64Array,
-  out: Float64Array = new Float64Array((rows.length / map.features.length) * 3),
+  out: Float64Array = new Float64Array(
+    Math.ceil((rows?.length ?? 0) / (map?.features?.length ?? 1)) * 3,
+  ),
 ): Float64Array {
+  requireMap(map, "placeMany");
+  requireRows(rows, "placeMany: rows");
+  requireRows(out, "placeMany: out");
   const width = map.features.length;
   const count = rows.length / width;
   if (!Number.isInteger(count)) {

@@ -1,4 +1,5 @@
-import { standardise, type BlendMap, type MappedFeature } from "./compile.js";
+import { requireKeyed } from "./check.js";
+import { requireMap, standardise, type BlendMap, type MappedFeature } from "./compile.js";
 import type { FeatureId, Triple, Values } from "./model.js";
 
 /** How one feature moves the point. */
@@ -21,10 +22,12 @@ export interface Pull {
  * @example pulls(map).find((p) => p.feature === "bladeLength").perUnit[0] < 0   // longer: away from high
  */
 export function pulls(map: BlendMap, values?: Values): Pull[] {
+  requireMap(map, "pulls");
+  if (values !== undefined) requireKeyed(values, "pulls: values");
   return map.mapped.map((one) => ({
     feature: one.feature.id,
     perUnit: scale(one.pull, 1 / one.halfSpread),
-    now: scale(one.pull, values ? standardise(one, values, "pulls") : 0),
+    now: scale(one.pull, values !== undefined ? standardise(one, values, "pulls") : 0),
   }));
 }
 
@@ -38,6 +41,7 @@ export function pulls(map: BlendMap, values?: Values): Pull[] {
  * @example ratioPull(map, "heartToWings")[0] > 0   // more heart to wings: toward high
  */
 export function ratioPull(map: BlendMap, ratioId: string): Triple {
+  requireMap(map, "ratioPull");
   const ratio = map.model.ratios.find((one) => one.id === ratioId);
   if (!ratio) {
     const allowed = map.model.ratios.map((one) => one.id).join(", ");

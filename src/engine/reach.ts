@@ -1,6 +1,7 @@
 import type { Blend } from "./blend.js";
-import { standardise, sumArrows, type BlendMap } from "./compile.js";
-import { limitsOf, requireKnownFeatures } from "./freedom.js";
+import { requireHolds, requireKeyed, requireReadable } from "./check.js";
+import { requireMapAndValues, standardise, sumArrows, type BlendMap } from "./compile.js";
+import { limitsOf, requireFreedom } from "./freedom.js";
 import type { Action, Actions, Feature, Freedom, Values } from "./model.js";
 import { vectorToBlend, type Vector } from "./plane.js";
 import { sumSegments, type Zonotope } from "./zonotope.js";
@@ -46,7 +47,8 @@ export function featureRoom(
   freedom: Freedom,
   who: string,
 ): FeatureRoom {
-  requireKnownFeatures(freedom, map.model, who);
+  requireMapAndValues(map, values, who);
+  requireFreedom(freedom, map.model, who);
   const count = map.mapped.length;
   const start = new Float64Array(count);
   const low = new Float64Array(count);
@@ -54,7 +56,7 @@ export function featureRoom(
   const limits = map.mapped.map((one, j) => {
     start[j] = standardise(one, values, who);
     const { id } = one.feature;
-    const ends = limitsOf(one.feature, values[id]!, freedom[id], who);
+    const ends = limitsOf(one.feature, values[id]!, freedom[id]);
     low[j] = (ends[0] - one.mean) / one.halfSpread;
     high[j] = (ends[1] - one.mean) / one.halfSpread;
     return ends;
@@ -72,7 +74,8 @@ export function featureRoom(
  * An action goes as far as its `easy` (or `max`) amount, and no further than the range, the limits and
  * the locks of every feature it touches allow. Its main effect (the first it lists) also keeps to the
  * feature's `finishing`; a by-effect may raise a reading that the knife can only lower: clipping brings
- * thicker cane under every gauge place.
+ * thicker cane under every gauge place. So a limit that stands at the present value, on the side that finishing
+ * bars, counts as finishing's own and does not bind by-effects; lock the feature to keep it.
  *
  * Shape   map, values, actions, freedom → polygon of blends around the present point.
  * Throws  RangeError naming a missing value, an unknown feature, an impossible limit or unknown amounts.
@@ -86,13 +89,16 @@ export function actionReach(
   freedom: Freedom,
   options: { readonly amounts?: "easy" | "max" } = {},
 ): Reach {
+  requireMapAndValues(map, values, "actionReach");
+  requireHolds(actions, "actions", "actionReach: actions", "actions from readActions");
+  requireKeyed(options, "actionReach: options");
   const { amounts = "easy" } = options;
   if (amounts !== "easy" && amounts !== "max") {
     throw new RangeError(
       `actionReach: amounts is ${JSON.stringify(amounts)}; allowed: "easy", "max"`,
     );
   }
-  requireKnownFeatures(freedom, map.model, "actionReach");
+  requireFreedom(freedom, map.model, "actionReach");
   const present = sumArrows(
     map.mapped,
     map.mapped.map((one) => standardise(one, values, "actionReach")),
@@ -106,7 +112,7 @@ export function actionReach(
 }
 
 /** The arrow of one unit of an action, over the features that the map knows. */
-export function actionArrow(map: BlendMap, action: Action): Vector {
+function actionArrow(map: BlendMap, action: Action): Vector {
   let [x, y] = [0, 0];
   for (const id in action.effects) {
     const one = map.byId.get(id);
@@ -119,7 +125,7 @@ export function actionArrow(map: BlendMap, action: Action): Vector {
 }
 
 /** How many units of an action the limits of everything it touches leave, from 0 to `most`. */
-export function possibleAmount(
+function possibleAmount(
   map: BlendMap,
   values: Values,
   action: Action,
@@ -149,11 +155,11 @@ function roomFor(
   const value = values[id];
   if (main && !finishingAllows(feature, effect)) return 0;
   if (value === undefined) return Infinity; // not measured: nothing is known that could stop it
+  requireReadable(value, `actionReach: feature "${id}"`);
   const [low, high] = limitsOf(
     feature,
     value,
     main ? stated : withoutFinishing(feature, value, stated),
-    "actionReach",
   );
   return (effect > 0 ? high - value : value - low) / Math.abs(effect);
 }
@@ -176,7 +182,10 @@ function finishingAllows({ finishing }: Feature, effect: number): boolean {
 function withoutFinishing(feature: Feature, value: number, stated: Freedom[string] | undefined) {
   if (!stated) return stated;
   const { min, max } = stated;
-  if (feature.finishing === "down" && max === value) return min === undefined ? {} : { min };
-  if (feature.finishing === "up" && min === value) return max === undefined ? {} : { max };
+  const hair = 1e-9 * (feature.max - feature.min);
+  if (feature.finishing === "down" && max !== undefined && Math.abs(max - value) <= hair)
+    return min === undefined ? {} : { min };
+  if (feature.finishing === "up" && min !== undefined && Math.abs(min - value) <= hair)
+    return max === undefined ? {} : { max };
   return stated;
 }

@@ -1,6 +1,6 @@
 import type { Blend } from "./blend.js";
-import { requireFiniteTuple } from "./check.js";
-import { along, sumArrows, type BlendMap } from "./compile.js";
+import { requireFinite, requireFiniteTuple, requireKeyed } from "./check.js";
+import { along, requireMap, sumArrows, type BlendMap } from "./compile.js";
 import type { FeatureId, Freedom, Values } from "./model.js";
 import { blendToVector, dot, vectorToBlend, type Vector } from "./plane.js";
 import { featureRoom, type FeatureRoom } from "./reach.js";
@@ -42,6 +42,8 @@ export function solveFor(
   freedom: Freedom,
   options: { readonly reluctance?: Readonly<Record<FeatureId, number>> } = {},
 ): Solution {
+  requireMap(map, "solveFor");
+  requireKeyed(options, "solveFor: options");
   requireTarget(target);
   const reluctance = reluctances(map, options.reluctance);
   const room = featureRoom(map, values, freedom, "solveFor");
@@ -74,12 +76,14 @@ function reluctances(
   map: BlendMap,
   stated: Readonly<Record<FeatureId, number>> = {},
 ): Float64Array {
+  requireKeyed(stated, "solveFor: reluctance");
   for (const [id, value] of Object.entries(stated)) {
     if (!map.model.features.some((feature) => feature.id === id)) {
       const allowed = map.model.features.map((feature) => feature.id).join(", ");
       throw new RangeError(`solveFor: reluctance names feature "${id}"; allowed: ${allowed}`);
     }
-    if (!(value >= 0.01) || value === Infinity) {
+    requireFinite(value, `solveFor: reluctance.${id}`);
+    if (value < 0.01) {
       throw new RangeError(
         `solveFor: reluctance.${id} is ${value}; allowed: a finite number of at least 0.01`,
       );

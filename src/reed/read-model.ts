@@ -22,11 +22,12 @@ export function readModel(json: unknown): ReedModel {
   checkModelFit(json, (keys, found, allowed) =>
     problems.push(problemAt(json, "model", keys, found, allowed)),
   );
+  // Whether the purposes can be told apart shows only when the features themselves are sound.
+  const featuresAreSound = !problems.some(({ path }) => path === "" || path.startsWith("features"));
+  const unseparable = featuresAreSound ? separationProblem(json as ReedModel) : undefined;
+  if (unseparable) problems.push(unseparable);
   if (problems.length > 0) throw new ModelError("model", problems);
-  const model: ReedModel = deepFreeze(v.parse(modelSchema, json));
-  const unseparable = separationProblem(model);
-  if (unseparable) throw new ModelError("model", [unseparable]);
-  return model;
+  return deepFreeze(v.parse(modelSchema, json));
 }
 
 /** The features may each be sound and yet all point the same way; only the compiled map shows it. */

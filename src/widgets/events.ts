@@ -1,6 +1,5 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId } from "../engine/model.js";
-import type { Layer } from "../reed/bench.js";
 
 const upward = { bubbles: true, composed: true } as const;
 
@@ -43,17 +42,6 @@ export class LockPickedEvent extends Event {
     super("lock-picked", upward);
     this.feature = feature;
     this.locked = locked;
-  }
-}
-
-/** Asks the owner to show or hide a layer of the triangle. */
-export class LayerPickedEvent extends Event {
-  readonly layer: Layer;
-  readonly on: boolean;
-  constructor(layer: Layer, on: boolean) {
-    super("layer-picked", upward);
-    this.layer = layer;
-    this.on = on;
   }
 }
 

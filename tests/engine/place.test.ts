@@ -309,11 +309,14 @@ describe("arguments", () => {
     expect(values).toEqual(copy);
   });
 
-  test("huge but finite values give finite shares inside the triangle or an error, never NaN", () => {
-    const far = Object.fromEntries(bassoon.features.map((id) => [id, 1e150]));
-    const { blend, beyond }: { blend: Blend; beyond: number } = place(bassoon, far);
+  test("very large values give finite shares inside the triangle, and larger ones are refused by name", () => {
+    const far = (size: number) => Object.fromEntries(bassoon.features.map((id) => [id, size]));
+    const { blend, beyond }: { blend: Blend; beyond: number } = place(bassoon, far(1e9));
     for (const share of blend) expect(share >= 0 && share <= 1).toBe(true);
-    expect(beyond).toBeGreaterThan(1e140);
+    expect(beyond).toBeGreaterThan(1e6);
+    expect(() => place(bassoon, far(1e10))).toThrow(
+      /bladeLength" is 10000000000; allowed: at most/,
+    );
   });
 });
 
