@@ -105,13 +105,13 @@ export class ReedpointApp extends LitElement {
 
   /** The first thing a link opens has nothing before it that undo could bring back. */
   #start(code: string): void {
-    const { bench, problems } = decodeBench(code, this.#model);
+    const { bench, problems } = decodeBench(code, this.#model, this.text);
     this.state = startState(this.#model, bench);
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }
 
   #openCode(code: string): void {
-    const { bench, problems } = decodeBench(code, this.#model);
+    const { bench, problems } = decodeBench(code, this.#model, this.text);
     this.#dispatch({ type: "bench-opened", bench });
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }

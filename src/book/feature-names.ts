@@ -1,6 +1,6 @@
 import type { Feature, ReedModel } from "../engine/model.js";
+import type { Catalogue, Fault } from "../reed/catalogue.js";
 import { editDistance } from "./edit-distance.js";
-import { type Fault, quoted } from "./reading-problem.js";
 
 /** Words at the end of a label that people leave out. */
 const dropped = /(?:thickness|roundness|width|length|height)$/;
@@ -17,26 +17,23 @@ export type FeatureFinder = (
  * Finder of features by id, by label, or by the label without its last word (thickness, roundness, width,
  * length, height) where only one feature can be meant. Case, spaces and hyphens do not matter.
  *
- * Shape   a model → a function from a name to a feature, or to what is wrong with the nearest right word.
+ * Shape   a model, words for what is wrong → a function from a name to a feature, or to what is wrong with the nearest right word.
  *
- * @example featureFinder(bassoonModel)("first wire") → the feature firstWire
+ * @example featureFinder(bassoonModel, english.faults)("first wire") → the feature firstWire
  */
-export function featureFinder(model: ReedModel): FeatureFinder {
+export function featureFinder(model: ReedModel, words: Catalogue["faults"]): FeatureFinder {
   const known = new Map<string, Feature>();
   addNames(known, model.features, ({ id }) => id);
   addNames(known, model.features, ({ label }) => label);
   addNames(known, model.features, ({ label }) => plain(label).replace(dropped, ""));
-  const allowed = `one of ${model.features.map(({ label }) => label).join(", ")}`;
+  const labels = model.features.map(({ label }) => label);
   return (name) => {
     const word = plain(name);
     const feature = known.get(word);
     if (feature) return { feature };
-    if (word === "") return { fault: { why: "the feature is missing", allowed } };
+    if (word === "") return { fault: words.missingFeature(labels) };
     const nearest = nearestFeature(word, known);
-    const why = `${quoted(name.trim())} is no feature`;
-    return {
-      fault: nearest ? { why, allowed, ask: `did you mean “${nearest.label}”` } : { why, allowed },
-    };
+    return { fault: words.unknownFeature(name.trim(), labels, nearest?.label) };
   };
 }
 

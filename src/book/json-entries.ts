@@ -1,7 +1,8 @@
+import type { Catalogue, Fault } from "../reed/catalogue.js";
 import { field, isKeyed } from "../reed/unknown-field.js";
 import { type LengthUnit, parseUnit } from "../reed/units.js";
 import type { CellFault, ReadingEntry } from "./reading-entry.js";
-import { type Cell, quoted } from "./reading-problem.js";
+import type { Cell } from "./reading-problem.js";
 
 /** Entries still to be checked, and cells that are no part of any. */
 export interface FoundEntries {
@@ -9,33 +10,31 @@ export interface FoundEntries {
   readonly faults: CellFault[];
 }
 
-const allowed =
-  'an object such as { "bladeLength": 27.7, "wings": [0.24, 0.23] }, or a list of { feature, value, unit }';
-
 /**
  * The readings in a JSON text: an object from feature to a value or a list of values, the same under
  * `readings`, or a list of objects with feature, value and unit. A `unit` beside the readings holds for all.
  *
- * Shape   any text → entries and faults; rows count the keys or items from 1, columns are keys.
+ * Shape   any text, words for what is wrong → entries and faults; rows count the keys or items from 1, columns are keys.
  */
-export function jsonEntries(text: string): FoundEntries {
+export function jsonEntries(text: string, words: Catalogue["faults"]): FoundEntries {
+  const whole: Cell = { text, row: 1, column: 1 };
   let json: unknown;
   try {
     json = JSON.parse(text);
   } catch {
-    return wrong(text, { text, row: 1, column: 1 }, "is no valid JSON");
+    return wrong(whole, words.badJson(text));
   }
   const inner = field(json, "readings");
   const readings = typeof inner === "object" && inner !== null ? inner : json;
-  const unit = readUnit(json);
+  const unit = readUnit(json, words);
   const stated: FoundEntries = { entries: [], faults: unit.faults };
   if (Array.isArray(readings)) {
     return merged([
       stated,
-      ...readings.map((item: unknown, index) => itemEntries(item, index + 1, unit.known)),
+      ...readings.map((item: unknown, index) => itemEntries(item, index + 1, unit.known, words)),
     ]);
   }
-  if (!isKeyed(readings)) return wrong(text, { text, row: 1, column: 1 }, "holds no readings");
+  if (!isKeyed(readings)) return wrong(whole, words.emptyJson(text));
   const rows = Object.entries(readings).map(([key, value], index) => ({
     key,
     value,
@@ -49,15 +48,18 @@ export function jsonEntries(text: string): FoundEntries {
 }
 
 /** The unit that the file states for all of its readings. */
-function readUnit(json: unknown): {
+function readUnit(
+  json: unknown,
+  words: Catalogue["faults"],
+): {
   readonly known: LengthUnit | undefined;
   readonly faults: CellFault[];
 } {
   const text = cellText(field(json, "unit"));
   const known = parseUnit(text);
   if (text === "" || known) return { known, faults: [] };
-  const fault = { why: `${quoted(text)} is no unit of length`, allowed: "mm, in or thou" };
-  return { known, faults: [{ cell: { text, row: 1, column: "unit" }, fault }] };
+  const cell: Cell = { text, row: 1, column: "unit" };
+  return { known, faults: [{ cell, fault: words.unknownUnit(text) }] };
 }
 
 function keyEntries(
@@ -76,9 +78,16 @@ function keyEntries(
   return { entries, faults: [] };
 }
 
-function itemEntries(item: unknown, row: number, unit: LengthUnit | undefined): FoundEntries {
-  if (!isKeyed(item))
-    return wrong(cellText(item), { text: cellText(item), row, column: "feature" }, "is no reading");
+function itemEntries(
+  item: unknown,
+  row: number,
+  unit: LengthUnit | undefined,
+  words: Catalogue["faults"],
+): FoundEntries {
+  if (!isKeyed(item)) {
+    const text = cellText(item);
+    return wrong({ text, row, column: "feature" }, words.badJsonItem(text));
+  }
   const cell = (column: string): Cell => ({ text: cellText(field(item, column)), row, column });
   const entry = { feature: cell("feature"), value: cell("value"), unit: cell("unit") };
   return { entries: [unit ? { ...entry, otherwise: unit } : entry], faults: [] };
@@ -91,8 +100,8 @@ function merged(parts: readonly FoundEntries[]): FoundEntries {
   };
 }
 
-function wrong(text: string, cell: Cell, what: string): FoundEntries {
-  return { entries: [], faults: [{ cell, fault: { why: `${quoted(text)} ${what}`, allowed } }] };
+function wrong(cell: Cell, fault: Fault): FoundEntries {
+  return { entries: [], faults: [{ cell, fault }] };
 }
 
 /** What stands in a JSON value, as the text of a cell; nothing for null. */

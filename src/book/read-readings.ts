@@ -1,9 +1,10 @@
 import type { FeatureId, ReedModel } from "../engine/model.js";
+import { english, type Catalogue, type Fault } from "../reed/catalogue.js";
 import type { LengthUnit } from "../reed/units.js";
 import { featureFinder } from "./feature-names.js";
 import { jsonEntries } from "./json-entries.js";
 import { type EntryRules, takeEntry } from "./reading-entry.js";
-import { cellProblem, type ReadingProblem } from "./reading-problem.js";
+import { type Cell, cellProblem, type ReadingProblem } from "./reading-problem.js";
 import { tableEntries } from "./table-entries.js";
 import { textTable } from "./text-table.js";
 
@@ -14,6 +15,8 @@ export interface ReadingOptions {
   readonly unit: LengthUnit;
   /** Name of the file, for the problems. */
   readonly file?: string;
+  /** Words of the problems; English if not given. */
+  readonly text?: Catalogue;
   /** Without it, a text that begins with a brace or a bracket is JSON, any other a table. */
   readonly format?: "csv" | "json" | "paste";
 }
@@ -39,25 +42,29 @@ export interface ImportedReadings {
  * @example readReadings("Heart thickness\t17 thou", { model: bassoonModel, unit: "mm" }).readings → { heart: [0.4318] }
  */
 export function readReadings(text: string, options: ReadingOptions): ImportedReadings {
-  const { model, unit, file } = options;
+  const { model, unit, file, text: { faults: words } = english } = options;
+  const problem = (cell: Cell, fault: Fault): ReadingProblem =>
+    cellProblem(cell, fault, words, file);
+  const empty = problem({ text: "", row: 1, column: 1 }, words.noReading);
   const plainText = text.replace(/^\uFEFF/, "");
-  if (plainText.trim() === "") return { readings: {}, problems: [emptyProblem(file)] };
+  if (plainText.trim() === "") return { readings: {}, problems: [empty] };
   const isJson = options.format ? options.format === "json" : /^\s*[[{]/.test(plainText);
   const table = textTable(isJson ? "" : plainText);
-  const { entries, faults } = isJson ? jsonEntries(plainText) : tableEntries(table);
+  const { entries, faults } = isJson ? jsonEntries(plainText, words) : tableEntries(table, words);
   const rules: EntryRules = {
-    find: featureFinder(model),
+    find: featureFinder(model, words),
     unit,
     decimalComma: isJson || table.delimiter !== ",",
+    words,
   };
   const readings = new Map<FeatureId, number[]>();
-  const problems = faults.map(({ cell, fault }) => cellProblem(cell, fault, file));
+  const problems = faults.map(({ cell, fault }) => problem(cell, fault));
   for (const entry of entries) {
     const taken = takeEntry(entry, rules);
     if ("feature" in taken) add(readings, taken.feature, taken.value);
-    else problems.push(...taken.map(({ cell, fault }) => cellProblem(cell, fault, file)));
+    else problems.push(...taken.map(({ cell, fault }) => problem(cell, fault)));
   }
-  if (readings.size === 0 && problems.length === 0) problems.push(emptyProblem(file));
+  if (readings.size === 0 && problems.length === 0) problems.push(empty);
   problems.sort((a, b) => a.row - b.row);
   return { readings: Object.fromEntries(readings), problems };
 }
@@ -66,12 +73,4 @@ function add(readings: Map<FeatureId, number[]>, feature: FeatureId, value: numb
   const earlier = readings.get(feature);
   if (earlier) earlier.push(value);
   else readings.set(feature, [value]);
-}
-
-function emptyProblem(file: string | undefined): ReadingProblem {
-  const fault = {
-    why: "there is no reading in this text",
-    allowed: "rows with a feature and a value",
-  };
-  return cellProblem({ text: "", row: 1, column: 1 }, fault, file);
 }

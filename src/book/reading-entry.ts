@@ -1,7 +1,8 @@
 import type { FeatureId } from "../engine/model.js";
+import type { Catalogue, Fault } from "../reed/catalogue.js";
 import { type LengthUnit, parseUnit, toMillimetres } from "../reed/units.js";
 import type { FeatureFinder } from "./feature-names.js";
-import type { Cell, Fault } from "./reading-problem.js";
+import type { Cell } from "./reading-problem.js";
 import { readingUnit, valueFault, valueParts } from "./reading-value.js";
 
 /** One reading as it stands in a text: three cells, the last of which may be absent. */
@@ -30,6 +31,8 @@ export interface EntryRules {
   readonly find: FeatureFinder;
   readonly unit: LengthUnit;
   readonly decimalComma: boolean;
+  /** What is said of a cell that cannot be taken over. */
+  readonly words: Catalogue["faults"];
 }
 
 /**
@@ -42,7 +45,7 @@ export function takeEntry(
 ): TakenReading | readonly CellFault[] {
   const name = nameAndUnit(entry.feature.text);
   const found = rules.find(name.feature);
-  const parts = valueParts(entry.value.text, rules.decimalComma);
+  const parts = valueParts(entry.value.text, rules);
   const faults: CellFault[] = [];
   if ("fault" in found) faults.push({ cell: entry.feature, fault: found.fault });
   if ("fault" in parts) faults.push({ cell: entry.value, fault: parts.fault });
@@ -55,9 +58,10 @@ export function takeEntry(
       ? [parts.unit, entry.unit?.text ?? ""]
       : [name.unit],
     entry.otherwise ?? rules.unit,
+    rules.words,
   );
   if ("fault" in read) return [{ cell: unitCell, fault: read.fault }];
-  const fault = valueFault(feature, parts.value, read.unit);
+  const fault = valueFault(feature, parts.value, read.unit, rules.words);
   if (fault) return [{ cell: entry.value, fault }];
   const value = read.unit ? toMillimetres(parts.value, read.unit) : parts.value;
   return { feature: feature.id, value };

@@ -1,7 +1,7 @@
 import type { Feature } from "../engine/model.js";
+import type { Catalogue, Fault } from "../reed/catalogue.js";
 import { isFarOutside } from "../reed/far-outside.js";
 import { type LengthUnit, lengthUnits, parseUnit, toMillimetres } from "../reed/units.js";
-import { type Fault, quoted } from "./reading-problem.js";
 
 /** A number with what stands behind it. */
 const numberThenUnit = /^([+-]?(?:\d+[.,]?\d*|[.,]\d+)(?:e[+-]?\d+)?)\s*(.*)$/is;
@@ -9,7 +9,11 @@ const numberThenUnit = /^([+-]?(?:\d+[.,]?\d*|[.,]\d+)(?:e[+-]?\d+)?)\s*(.*)$/is
 /** What people write for the unit of a ratio or a judgement. */
 const unitless = /^(?:|-|–|—|1|ratio|0\s*[-–]\s*1)$/i;
 
-const lengthsAllowed = "mm, in or thou";
+/** How a value cell is to be read, and what is said of one that cannot be. */
+interface ValueRules {
+  readonly decimalComma: boolean;
+  readonly words: Catalogue["faults"];
+}
 
 /** A value cell taken apart: the number, and the unit it carries. */
 export interface ValueParts {
@@ -20,73 +24,48 @@ export interface ValueParts {
 /**
  * A value cell taken apart.
  *
- * Shape   the text of the cell, whether a comma may be the decimal mark → number and unit text, or what is wrong.
+ * Shape   the text of the cell, whether a comma may be the decimal mark, words for what is wrong → number and unit text, or what is wrong.
  *
- * @example valueParts("1,09 in", true) → { value: 1.09, unit: "in" }
+ * @example valueParts("1,09 in", { decimalComma: true, words: english.faults }) → { value: 1.09, unit: "in" }
  */
 export function valueParts(
   text: string,
-  decimalComma: boolean,
+  { decimalComma, words }: ValueRules,
 ): ValueParts | { readonly fault: Fault } {
   const cell = text.trim().replace(/^−/, "-");
-  const allowed = "a number, with or without a unit behind it";
-  if (cell === "") return { fault: { why: "the value is missing", allowed } };
+  if (cell === "") return { fault: words.missingValue };
   const [, digits, unit = ""] = numberThenUnit.exec(cell) ?? [];
   const value = Number(digits?.replace(",", "."));
-  if (digits === undefined || !Number.isFinite(value))
-    return { fault: { why: `${quoted(cell)} is no number`, allowed } };
-  if (digits.includes(",") && !decimalComma) {
-    const why = `the comma in ${quoted(cell)} may be a decimal mark or part the thousands`;
-    return {
-      fault: {
-        why,
-        allowed: "a decimal point, or a decimal comma with a tab or semicolon between the columns",
-      },
-    };
-  }
+  if (digits === undefined || !Number.isFinite(value)) return { fault: words.badNumber(cell) };
+  if (digits.includes(",") && !decimalComma) return { fault: words.unclearComma(cell) };
   return { value, unit };
 }
 
 /**
  * The unit of a reading, from what is written with the value and in the unit column.
  *
- * Shape   feature, both unit texts, the unit to use when neither says anything → the unit
+ * Shape   feature, both unit texts, the unit to use when neither says anything, words for what is wrong → the unit
  *         (`undefined` for a ratio or a judgement, which has none), or what is wrong.
  */
 export function readingUnit(
   feature: Feature,
   texts: readonly string[],
   otherwise: LengthUnit,
+  words: Catalogue["faults"],
 ): { readonly unit: LengthUnit | undefined } | { readonly fault: Fault } {
   const written = texts.map((text) => text.trim()).filter((text) => text !== "");
   if (feature.unit !== "mm") {
     const stray = written.find((text) => !unitless.test(text));
     if (stray === undefined) return { unit: undefined };
-    return {
-      fault: {
-        why: `${feature.label} has no unit, but ${quoted(stray)} is given`,
-        allowed: "no unit",
-      },
-    };
+    return { fault: words.strayUnit(feature.label, stray) };
   }
   const unknown = written.find((text) => parseUnit(text) === undefined);
   if (unknown !== undefined) {
-    const comma = /^\d+$/.test(unknown)
-      ? " (a decimal comma needs a tab or semicolon between the columns)"
-      : "";
-    return {
-      fault: { why: `${quoted(unknown)} is no unit of length${comma}`, allowed: lengthsAllowed },
-    };
+    const isDigits = /^\d+$/.test(unknown);
+    return { fault: isDigits ? words.digitsForUnit(unknown) : words.unknownUnit(unknown) };
   }
-  const units = new Set(written.map(parseUnit));
-  if (units.size > 1) {
-    return {
-      fault: {
-        why: `the value says ${[...units].join(", but the unit column ")}`,
-        allowed: "one unit",
-      },
-    };
-  }
+  const units = new Set(written.flatMap((text) => parseUnit(text) ?? []));
+  if (units.size > 1) return { fault: words.twoUnits([...units]) };
   return { unit: [...units][0] ?? otherwise };
 }
 
@@ -101,34 +80,34 @@ export function valueFault(
   feature: Feature,
   value: number,
   unit: LengthUnit | undefined,
+  words: Catalogue["faults"],
 ): Fault | undefined {
   const millimetres = unit ? toMillimetres(value, unit) : value;
-  const allowed = `${feature.min} to ${feature.max}${unit ? " mm" : ""}, or a little beyond`;
-  if (value < 0 && feature.min >= 0)
-    return { why: `${feature.label} cannot be ${value}, below 0`, allowed };
+  if (value < 0 && feature.min >= 0) return words.belowZero(feature, value);
   if (!isFarOutside(feature, millimetres)) return undefined;
   const inModelUnit = unit === undefined || unit === "mm" ? "" : ` (${rounded(millimetres)} mm)`;
-  const shown = `${feature.label} ${value}${unit ? ` ${unit}` : ""}${inModelUnit}`;
-  const range = `${feature.min} to ${feature.max}${unit ? " mm" : ""}`;
-  return { why: `${shown} is far outside ${range}`, allowed, ask: question(feature, value, unit) };
+  const shown = `${value}${unit ? ` ${unit}` : ""}${inModelUnit}`;
+  return words.farOutside(feature, shown, question(feature, value, unit, words.ask));
 }
 
 /** Asks about the most likely slip: another unit, or height and width of a roundness swapped. */
-function question(feature: Feature, value: number, unit: LengthUnit | undefined): string {
+function question(
+  feature: Feature,
+  value: number,
+  unit: LengthUnit | undefined,
+  ask: Catalogue["faults"]["ask"],
+): string {
   const fits = (candidate: number): boolean => candidate >= feature.min && candidate <= feature.max;
   if (unit === undefined) {
     const upsideDown = feature.unit === "ratio" && fits(1 / value);
-    return upsideDown
-      ? `were height and width swapped (${rounded(1 / value)})`
-      : "is it read rightly";
+    return upsideDown ? ask.swapped(rounded(1 / value)) : ask.misread;
   }
   const other = lengthUnits.find(
     (candidate) => candidate !== unit && fits(toMillimetres(value, candidate)),
   );
-  if (other === undefined) return "is the unit right";
-  if (other === "mm") return `is the unit right, for ${value} mm would fit`;
-  const converted = rounded(toMillimetres(value, other), feature.decimals);
-  return `is the unit right, for ${value} ${other} would be ${converted} mm`;
+  if (other === undefined) return ask.unit;
+  if (other === "mm") return ask.millimetres(value);
+  return ask.otherUnit(value, other, rounded(toMillimetres(value, other), feature.decimals));
 }
 
 function rounded(value: number, decimals = 3): string {

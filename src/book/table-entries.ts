@@ -1,7 +1,7 @@
+import type { Catalogue } from "../reed/catalogue.js";
 import { type LengthUnit, parseUnit } from "../reed/units.js";
 import { plain } from "./feature-names.js";
 import type { CellFault, ReadingEntry } from "./reading-entry.js";
-import { quoted } from "./reading-problem.js";
 import type { TableRow, TextTable } from "./text-table.js";
 
 /** Which column holds what, counted from 0. */
@@ -17,28 +17,33 @@ interface Columns {
 
 const usualColumns: Columns = { feature: 0, value: 1, unit: 2, hasHeader: false };
 
-const columnsAllowed = "the columns feature, value and, if need be, unit";
-
 /**
  * The readings in a table, with or without a header row that names its columns feature, value and unit.
  *
- * Shape   a table → entries still to be checked, and cells that are no part of any.
+ * Shape   a table, words for what is wrong → entries still to be checked, and cells that are no part of any.
  */
-export function tableEntries({ rows }: TextTable): {
-  entries: ReadingEntry[];
-  faults: CellFault[];
-} {
+export function tableEntries(
+  { rows }: TextTable,
+  words: Catalogue["faults"],
+): { entries: ReadingEntry[]; faults: CellFault[] } {
   const [first, ...others] = rows;
   const faults: CellFault[] = [];
-  const header = first && readHeader(first, faults);
+  const told: Telling = { words, faults };
+  const header = first && readHeader(first, told);
   const columns = header ?? usualColumns;
   const body = header ? others : rows;
-  const entries = body.flatMap((row) => rowEntry(row, columns, faults));
+  const entries = body.flatMap((row) => rowEntry(row, columns, told));
   return { entries, faults };
 }
 
+/** Where faults go, and the words for them. */
+interface Telling {
+  readonly words: Catalogue["faults"];
+  readonly faults: CellFault[];
+}
+
 /** The columns that a first row names; `undefined` if it is no header but a reading. */
-function readHeader(row: TableRow, faults: CellFault[]): Columns | undefined {
+function readHeader(row: TableRow, told: Telling): Columns | undefined {
   const names = row.cells.map((cell) => plain(cell.replace(/[([].*$/s, "")).replace(/s$/, ""));
   const [feature, value, unit] = [
     names.indexOf("feature"),
@@ -47,13 +52,12 @@ function readHeader(row: TableRow, faults: CellFault[]): Columns | undefined {
   ];
   if (feature < 0 && value < 0) return undefined;
   if (feature < 0 || value < 0) {
-    const why = `the header names no column “${feature < 0 ? "feature" : "value"}”`;
-    faults.push({
+    told.faults.push({
       cell: { text: row.cells.join(" "), row: row.row, column: 1 },
-      fault: { why, allowed: columnsAllowed },
+      fault: told.words.missingColumn(feature < 0 ? "feature" : "value"),
     });
   }
-  const otherwise = headerUnit(row, value, faults);
+  const otherwise = headerUnit(row, value, told);
   return {
     // With one of the two missing, they are taken to stand side by side.
     feature: feature < 0 ? Math.abs(value - 1) : feature,
@@ -68,34 +72,30 @@ function readHeader(row: TableRow, faults: CellFault[]): Columns | undefined {
 function headerUnit(
   { row, cells }: TableRow,
   value: number,
-  faults: CellFault[],
+  { words, faults }: Telling,
 ): LengthUnit | undefined {
   const text = cells[value] ?? "";
   const named = /[([]([^)\]]*)/.exec(text)?.[1]?.trim() ?? "";
   const unit = parseUnit(named);
   if (named !== "" && !unit) {
-    const fault = { why: `${quoted(named)} is no unit of length`, allowed: "mm, in or thou" };
-    faults.push({ cell: { text, row, column: value + 1 }, fault });
+    faults.push({ cell: { text, row, column: value + 1 }, fault: words.unknownUnit(named) });
   }
   return unit;
 }
 
-function rowEntry({ row, cells }: TableRow, columns: Columns, faults: CellFault[]): ReadingEntry[] {
+function rowEntry(
+  { row, cells }: TableRow,
+  columns: Columns,
+  { words, faults }: Telling,
+): ReadingEntry[] {
   const cellAt = (index: number) => ({ text: cells[index] ?? "", row, column: index + 1 });
   if (cells.length === 1) {
-    const why = `${quoted(cells[0] ?? "")} stands alone in its row`;
-    faults.push({
-      cell: cellAt(0),
-      fault: { why, allowed: `${columnsAllowed}, parted by tab, semicolon or comma` },
-    });
+    faults.push({ cell: cellAt(0), fault: words.loneCell(cells[0] ?? "") });
     return [];
   }
   cells.forEach((text, index) => {
     if (columns.hasHeader || index <= columns.unit || text.trim() === "") return;
-    faults.push({
-      cell: cellAt(index),
-      fault: { why: `${quoted(text)} is one column too many`, allowed: columnsAllowed },
-    });
+    faults.push({ cell: cellAt(index), fault: words.extraCell(text) });
   });
   const { otherwise } = columns;
   return [

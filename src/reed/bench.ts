@@ -1,4 +1,5 @@
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import { english, type Catalogue } from "./catalogue.js";
 import { allRoundValue } from "./reading-text.js";
 import { targets } from "./targets.js";
 import { toThousandths, type LengthUnit } from "./units.js";
@@ -81,69 +82,75 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
 /**
  * The inverse of `encodeBench`. What cannot be read is told and left as on a new bench; the rest is kept.
  *
- * Shape   text, model → a bench and a sentence for every problem.
+ * Shape   text, model, catalogue → a bench and a sentence for every problem.
  * Domain  any text; never throws.
  */
 export function decodeBench(
   text: string,
   model: ReedModel,
+  words: Catalogue = english,
 ): { readonly bench: Bench; readonly problems: readonly string[] } {
   const problems: string[] = [];
-  const fields = splitFields(text, problems);
+  const told: Telling = { words: words.linkProblems, problems };
+  const fields = splitFields(text, told);
   const fresh = newBench(model);
   const version = fields.get("v");
   if (version !== String(benchVersion)) {
-    problems.push(`version is ${quoted(version)}; allowed: ${benchVersion}.`);
+    problems.push(told.words.version(version, benchVersion));
     return { bench: fresh, problems };
   }
   if (fields.get("model") !== model.id) {
-    problems.push(`model is ${quoted(fields.get("model"))}; allowed: "${model.id}".`);
+    problems.push(told.words.model(fields.get("model"), model.id));
     return { bench: fresh, problems };
   }
   const ids = model.features.map((feature) => feature.id);
   const bench: Bench = {
     model: model.id,
     reed: (fields.get("reed") ?? "").slice(0, 80),
-    values: readValues(fields.get("values"), model, problems),
-    locked: readNames(fields.get("locked"), ids, "locked", problems),
-    finished: readFlag(fields.get("finished"), problems),
-    unit: readNames(fields.get("unit"), unitNames, "unit", problems)[0] ?? "mm",
+    values: readValues(fields.get("values"), model, told),
+    locked: readNames(fields.get("locked"), ids, "locked", told),
+    finished: readFlag(fields.get("finished"), told),
+    unit: readNames(fields.get("unit"), unitNames, "unit", told)[0] ?? "mm",
     target:
       readNames(
         fields.get("target"),
         targets.map(({ id }) => id),
         "target",
-        problems,
+        told,
       )[0] ?? "",
-    layers: readLayers(fields.get("layers"), problems),
+    layers: readLayers(fields.get("layers"), told),
   };
   return { bench, problems };
 }
 
-function quoted(value: string | undefined): string {
-  return value === undefined ? "missing" : JSON.stringify(value);
+/** Where problems go, and the words for them. */
+interface Telling {
+  readonly words: Catalogue["linkProblems"];
+  readonly problems: string[];
 }
 
-function splitFields(text: string, problems: string[]): Map<string, string> {
+function splitFields(text: string, { words, problems }: Telling): Map<string, string> {
   const fields = new Map<string, string>();
   for (const part of text.replace(/^#/, "").split("&")) {
     const [key = "", ...rest] = part.split("=");
     try {
       fields.set(key, decodeURIComponent(rest.join("=")));
     } catch {
-      problems.push(`${key} is "${rest.join("=")}"; allowed: text in URL encoding.`);
+      problems.push(words.encoding(key, rest.join("=")));
     }
   }
   return fields;
 }
 
-function readValues(cells: string | undefined, model: ReedModel, problems: string[]): Values {
+function readValues(
+  cells: string | undefined,
+  model: ReedModel,
+  { words, problems }: Telling,
+): Values {
   if (cells === undefined) return allRoundValues(model);
   const parts = cells.split(".");
   if (parts.length !== model.features.length) {
-    problems.push(
-      `values has ${parts.length} cells; allowed: ${model.features.length}, one a feature.`,
-    );
+    problems.push(words.cellCount(parts.length, model.features.length));
     return allRoundValues(model);
   }
   const values: Record<FeatureId, number> = {};
@@ -151,10 +158,7 @@ function readValues(cells: string | undefined, model: ReedModel, problems: strin
     const cell = parts[i]!;
     if (cell === "_") return;
     if (/^-?\d{1,7}$/.test(cell)) values[id] = Number(cell) / 1000;
-    else
-      problems.push(
-        `values, ${id} is "${cell}"; allowed: whole thousandths, or _ where nothing was measured.`,
-      );
+    else problems.push(words.value(id, cell));
   });
   return values;
 }
@@ -163,24 +167,24 @@ function readNames<T extends string>(
   text: string | undefined,
   allowed: readonly T[],
   field: string,
-  problems: string[],
+  { words, problems }: Telling,
 ): T[] {
   const names = (text ?? "").split(".").filter((name) => name !== "");
   return [...new Set(names)].filter((name): name is T => {
     const known = (allowed as readonly string[]).includes(name);
-    if (!known) problems.push(`${field} names "${name}"; allowed: ${allowed.join(", ")}.`);
+    if (!known) problems.push(words.name(field, name, allowed));
     return known;
   });
 }
 
-function readFlag(text: string | undefined, problems: string[]): boolean {
+function readFlag(text: string | undefined, { words, problems }: Telling): boolean {
   if (text !== undefined && text !== "1" && text !== "0") {
-    problems.push(`finished is "${text}"; allowed: 1 or 0.`);
+    problems.push(words.finished(text));
   }
   return text === "1";
 }
 
-function readLayers(text: string | undefined, problems: string[]): readonly Layer[] {
+function readLayers(text: string | undefined, told: Telling): readonly Layer[] {
   if (text === undefined) return ["certainty"];
-  return text === "none" ? [] : readNames(text, layerNames, "layers", problems);
+  return text === "none" ? [] : readNames(text, layerNames, "layers", told);
 }

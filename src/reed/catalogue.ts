@@ -6,6 +6,28 @@ export type Phrase = string | { readonly purpose: Purpose; readonly words: strin
 /** A sentence as pieces. */
 export type Sentence = readonly Phrase[];
 
+/** What is wrong with a cell: why in a clause, what may stand there, and a question where a slip is likely. */
+export interface Fault {
+  readonly why: string;
+  readonly allowed: string;
+  readonly ask?: string;
+}
+
+/** Where in a text a cell stands; the file only if it has a name. */
+interface CellPlace {
+  readonly file: string | undefined;
+  readonly row: number;
+  readonly column: number | string;
+}
+
+/** What a value is held against: lengths in mm, ratios and judgements bare. */
+interface NamedRange {
+  readonly label: string;
+  readonly min: number;
+  readonly max: number;
+  readonly unit: string;
+}
+
 /** How a feature is spoken of when it has less or more than the all-round reed. */
 interface FeatureWords {
   readonly less: string;
@@ -71,6 +93,28 @@ function withArticle(id: string, words: string): string {
   const words0 = featureWords[id];
   if (!words0 || words0.plural || id === "hinging") return words;
   return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}`;
+}
+
+const longestQuoted = 40;
+
+const lengthUnits = "mm, in or thou";
+const readingColumns = "the columns feature, value and, if need be, unit";
+const jsonReadings =
+  'an object such as { "bladeLength": 27.7, "wings": [0.24, 0.23] }, or a list of { feature, value, unit }';
+const numberAllowed = "a number, with or without a unit behind it";
+
+/** A cell as a sentence can carry it. */
+function quoted(text: string): string {
+  return `“${text.length > longestQuoted ? `${text.slice(0, longestQuoted - 1)}…` : text}”`;
+}
+
+/** A field of a link as a sentence can carry it. */
+function linkField(value: string | undefined): string {
+  return value === undefined ? "missing" : JSON.stringify(value);
+}
+
+function rangeWords({ min, max, unit }: NamedRange): string {
+  return `${min} to ${max}${unit === "mm" ? " mm" : ""}`;
 }
 
 /** Every word that the screens say in English: one catalogue a language. */
@@ -314,6 +358,117 @@ export const english = {
       count === 1 ? "1 cell was left out:" : `${count} cells were left out:`,
     unreadable: (file: string): string =>
       `The file ${file} could not be read; allowed: a CSV or JSON text file.`,
+  },
+
+  faults: {
+    message: ({ file, row, column }: CellPlace, { why, allowed, ask }: Fault): string => {
+      const place =
+        file === undefined
+          ? `Row ${row}, column ${column}`
+          : `${file}, row ${row}, column ${column}`;
+      return `${place}: ${why}; ${ask === undefined ? `allowed is ${allowed}.` : `${ask}?`}`;
+    },
+    noReading: {
+      why: "there is no reading in this text",
+      allowed: "rows with a feature and a value",
+    },
+
+    badJson: (text: string): Fault => ({
+      why: `${quoted(text)} is no valid JSON`,
+      allowed: jsonReadings,
+    }),
+    emptyJson: (text: string): Fault => ({
+      why: `${quoted(text)} holds no readings`,
+      allowed: jsonReadings,
+    }),
+    badJsonItem: (text: string): Fault => ({
+      why: `${quoted(text)} is no reading`,
+      allowed: jsonReadings,
+    }),
+
+    missingColumn: (column: "feature" | "value"): Fault => ({
+      why: `the header names no column “${column}”`,
+      allowed: readingColumns,
+    }),
+    loneCell: (text: string): Fault => ({
+      why: `${quoted(text)} stands alone in its row`,
+      allowed: `${readingColumns}, parted by tab, semicolon or comma`,
+    }),
+    extraCell: (text: string): Fault => ({
+      why: `${quoted(text)} is one column too many`,
+      allowed: readingColumns,
+    }),
+
+    missingFeature: (labels: readonly string[]): Fault => ({
+      why: "the feature is missing",
+      allowed: `one of ${labels.join(", ")}`,
+    }),
+    unknownFeature: (name: string, labels: readonly string[], nearest?: string): Fault => ({
+      why: `${quoted(name)} is no feature`,
+      allowed: `one of ${labels.join(", ")}`,
+      ...(nearest === undefined ? {} : { ask: `did you mean “${nearest}”` }),
+    }),
+
+    missingValue: { why: "the value is missing", allowed: numberAllowed },
+    badNumber: (text: string): Fault => ({
+      why: `${quoted(text)} is no number`,
+      allowed: numberAllowed,
+    }),
+    unclearComma: (text: string): Fault => ({
+      why: `the comma in ${quoted(text)} may be a decimal mark or part the thousands`,
+      allowed: "a decimal point, or a decimal comma with a tab or semicolon between the columns",
+    }),
+
+    unknownUnit: (text: string): Fault => ({
+      why: `${quoted(text)} is no unit of length`,
+      allowed: lengthUnits,
+    }),
+    digitsForUnit: (text: string): Fault => ({
+      why: `${quoted(text)} is no unit of length (a decimal comma needs a tab or semicolon between the columns)`,
+      allowed: lengthUnits,
+    }),
+    strayUnit: (label: string, text: string): Fault => ({
+      why: `${label} has no unit, but ${quoted(text)} is given`,
+      allowed: "no unit",
+    }),
+    twoUnits: (units: readonly string[]): Fault => ({
+      why: `the value says ${units.join(", but the unit column ")}`,
+      allowed: "one unit",
+    }),
+
+    belowZero: (range: NamedRange, value: number): Fault => ({
+      why: `${range.label} cannot be ${value}, below 0`,
+      allowed: `${rangeWords(range)}, or a little beyond`,
+    }),
+    farOutside: (range: NamedRange, shown: string, ask: string): Fault => ({
+      why: `${range.label} ${shown} is far outside ${rangeWords(range)}`,
+      allowed: `${rangeWords(range)}, or a little beyond`,
+      ask,
+    }),
+    ask: {
+      swapped: (upsideDown: string): string => `were height and width swapped (${upsideDown})`,
+      misread: "is it read rightly",
+      unit: "is the unit right",
+      millimetres: (value: number): string => `is the unit right, for ${value} mm would fit`,
+      otherUnit: (value: number, unit: string, millimetres: string): string =>
+        `is the unit right, for ${value} ${unit} would be ${millimetres} mm`,
+    },
+  },
+
+  linkProblems: {
+    version: (found: string | undefined, allowed: number): string =>
+      `version is ${linkField(found)}; allowed: ${allowed}.`,
+    model: (found: string | undefined, allowed: string): string =>
+      `model is ${linkField(found)}; allowed: "${allowed}".`,
+    encoding: (field: string, found: string): string =>
+      `${field} is "${found}"; allowed: text in URL encoding.`,
+    cellCount: (found: number, allowed: number): string =>
+      `values has ${found} cells; allowed: ${allowed}, one a feature.`,
+    value: (id: string, found: string): string =>
+      `values, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
+    name: (field: string, found: string, allowed: readonly string[]): string =>
+      `${field} names "${found}"; allowed: ${allowed.join(", ")}.`,
+    finished: (found: string): string => `finished is "${found}"; allowed: 1 or 0.`,
   },
 
   address: {

@@ -202,10 +202,8 @@ export class ReedReadings extends LitElement {
   async #take(text: string, file?: string): Promise<void> {
     const { readReadings } = await import("../book/read-readings.js");
     const { model, unit } = this;
-    const { readings, problems } = readReadings(
-      text,
-      file === undefined ? { model, unit } : { model, unit, file },
-    );
+    const named = file === undefined ? {} : { file };
+    const { readings, problems } = readReadings(text, { model, unit, text: this.text, ...named });
     const count = Object.keys(readings).length;
     const kept = this.kept.filter((id) => !(id in readings)).length;
     this.outcome = {
