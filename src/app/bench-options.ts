@@ -40,6 +40,14 @@ export class BenchOptions extends LitElement {
         min-height: 1.75rem;
         cursor: pointer;
       }
+      label {
+        max-width: 100%;
+      }
+      select {
+        min-width: 0;
+        max-width: 100%;
+        flex: 1 1 8rem;
+      }
       input {
         width: 1.1rem;
         height: 1.1rem;

@@ -8,7 +8,7 @@ export const featureRowStyle = css`
   }
   .row {
     display: grid;
-    grid-template-columns: minmax(6.5rem, 8.8rem) minmax(4.5rem, 1fr) 7.2rem 1.75rem 1.75rem 46px;
+    grid-template-columns: minmax(6.5rem, 9.6rem) minmax(5rem, 1fr) 7.2rem 1.75rem 1.75rem 46px;
     gap: 0 0.5rem;
     align-items: center;
     min-height: 2.6rem;

@@ -165,7 +165,7 @@ export class ReedTriangle extends LitElement {
       )}
       <path class="side" d=${corners}></path>
       ${this.#centre(layout)} ${this.#labels(layout)} ${reachLayer(this.reach, frame)}
-      ${this.#ellipse(layout)} ${targetLayer(this.target, frame, layout.side)}
+      ${this.#ellipse(layout)} ${targetLayer(this.target, layout, this.em)}
       ${chainLayer(this.chain, frame)} ${this.#reading(layout)} ${this.#ghostMark(layout)}
       ${this.#point(layout)}
     </svg>`;

@@ -3,8 +3,11 @@ import type { Blend } from "../engine/blend.js";
 import { blendToPoint, type Frame } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { arrow } from "../drawing/arrow.js";
-import { polygonPath, round } from "../drawing/triangle-layout.js";
+import { polygonPath, round, type TriangleLayout } from "../drawing/triangle-layout.js";
 import { targetRadius } from "../reed/targets.js";
+
+/** Width of a letter of a zone's name, in em of the page's text size. */
+const letter = 0.47;
 
 /** Where hands can still bring the reed. */
 export interface DrawnReach {
@@ -30,19 +33,25 @@ export function reachLayer(
     class="easy" d=${path(reach.easy)}></path></g>`;
 }
 
-/** The zone of the part to play: a circle as wide as finer than that would be false precision. */
+/** The zone of the part to play: a circle, for finer would be false precision. Its name is left out where it has no room. */
 export function targetLayer(
   target: DrawnTarget | undefined,
-  frame: Frame,
-  side: number,
+  { frame, side, width }: TriangleLayout,
+  em: number,
 ): SVGTemplateResult | typeof nothing {
   if (!target) return nothing;
   const [x, y] = blendToPoint(target.blend, frame);
   // Distances in shares are √2 times those in the drawing of side 1.
   const radius = round((targetRadius / Math.SQRT2) * side);
+  const half = (target.label.length * letter * em) / 2 + 4;
+  const name =
+    2 * half > width
+      ? nothing
+      : svg`<text x=${round(Math.min(width - half, Math.max(half, x)))} y=${round(y + radius + 1.1 * em)}
+          text-anchor="middle">${target.label}</text>`;
   return svg`<g class="target"><circle class="zone" cx=${round(x)} cy=${round(y)} r=${radius}></circle>
     <path d="M${round(x - radius - 5)},${round(y)}h10M${round(x + radius - 5)},${round(y)}h10M${round(x)},${round(y - radius - 5)}v10M${round(x)},${round(y + radius - 5)}v10"></path>
-    <text x=${round(x)} y=${round(y + radius + 18)} text-anchor="middle">${target.label}</text></g>`;
+    ${name}</g>`;
 }
 
 /** The pulls head to tail. */

@@ -13,7 +13,8 @@ const heron = encodeBench(
     ...newBench(bassoonModel),
     reed: "Heron",
     values: demoReeds.find(({ reed }) => reed === "Heron")!.readings,
-    layers: ["certainty", "readingLines"],
+    target: "lowTutti", // the longest name of all
+    layers: ["certainty", "readingLines", "pulls", "eachPull", "reach"],
   },
   bassoonModel,
 );

@@ -2,9 +2,13 @@ import type { LitElement } from "lit";
 import { certaintyEllipse } from "../../src/engine/certainty.js";
 import { compileModel } from "../../src/engine/compile.js";
 import type { Values } from "../../src/engine/model.js";
+import { finishingFreedom } from "../../src/engine/freedom.js";
+import { pullChain } from "../../src/engine/pull-chain.js";
+import { actionReach } from "../../src/engine/reach.js";
 import { place } from "../../src/engine/place.js";
 import { pulls } from "../../src/engine/pulls.js";
-import { bassoonModel } from "../../src/reed/bassoon.js";
+import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
+import { targets } from "../../src/reed/targets.js";
 import { allRoundValues, type Layer } from "../../src/reed/bench.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { define } from "../../src/widgets/define.js";
@@ -82,6 +86,22 @@ export const scenes: readonly Scene[] = [
     name: "triangle-snipe-narrow",
     says: "On the narrowest screen the names still have room; Snipe lies a little outside.",
     make: () => triangle(280, reed("Snipe"), ["readingLines", "certainty"]),
+  },
+  {
+    name: "triangle-heron-layers",
+    says: "Heron's pulls head to tail, the reach of the hands, and the zone of a part to play.",
+    make: () => {
+      const element = triangle(480, reed("Heron"), ["pulls", "eachPull", "reach"]) as ReedTriangle;
+      const values = reed("Heron");
+      const freedom = finishingFreedom(bassoonModel, values);
+      element.chain = pullChain(pulls(map, values), (id) => id);
+      element.reach = {
+        easy: actionReach(map, values, bassoonActions, freedom).polygon,
+        full: actionReach(map, values, bassoonActions, freedom, { amounts: "max" }).polygon,
+      };
+      element.target = targets.find(({ id }) => id === "audition");
+      return element;
+    },
   },
   {
     name: "triangle-no-point",
