@@ -14,14 +14,21 @@ const bench =
 
 const executablePath = findChromium();
 if (executablePath === undefined) {
-  console.error("picture: no Chromium found; install Debian's package chromium or set REEDPOINT_CHROMIUM.");
+  console.error(
+    "picture: no Chromium found; install Debian's package chromium or set REEDPOINT_CHROMIUM.",
+  );
   process.exit(1);
 }
 if (!existsSync(`${root}dist/index.html`)) {
   const { status } = spawnSync("npm", ["run", "build"], { cwd: root, stdio: "inherit" });
   if (status !== 0) process.exit(1);
 }
-const server = await preview({ root, configFile: false, logLevel: "warn", preview: { host: "127.0.0.1", port: 0 } });
+const server = await preview({
+  root,
+  configFile: false,
+  logLevel: "warn",
+  preview: { host: "127.0.0.1", port: 0 },
+});
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
 const page = await browser.newPage({ viewport: { width: 1440, height: 1000 } });
 await page.goto(`http://127.0.0.1:${server.httpServer.address().port}/#${bench}`);
