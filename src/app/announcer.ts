@@ -11,10 +11,10 @@ export class Announcer {
     this.#delay = delay;
   }
 
-  /** For movement: only the last words of a run are said. */
-  later(words: string): void {
+  /** For movement: only the last words of a run are said, and only they are made. */
+  later(words: () => string): void {
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => this.now(words), this.#delay);
+    this.#timer = setTimeout(() => this.now(words()), this.#delay);
   }
 
   /** For events. */

@@ -122,9 +122,8 @@ export class ReedpointApp extends LitElement {
     this.state = next;
     this.notice = "";
     this.#address.tell(encodeBench(next.present.bench, this.#model));
-    const words = this.#told(next, action);
-    if (moved.has(action.type)) this.#announcer.later(words);
-    else this.#announcer.now(words);
+    if (moved.has(action.type)) this.#announcer.later(() => this.#told(next, action));
+    else this.#announcer.now(this.#told(next, action));
   }
 
   /** What a screen reader hears: the shares where the point was moved, then the sentence. */

@@ -37,6 +37,22 @@ interface FeatureWords {
 }
 
 const percent = new Intl.NumberFormat("en-GB", { style: "percent", maximumFractionDigits: 0 });
+
+// Making a format costs a hundred times what using one does, and a drag writes forty numbers a move.
+const formats = new Map<number, Intl.NumberFormat>();
+
+function formatOf(decimals: number): Intl.NumberFormat {
+  const known = formats.get(decimals);
+  if (known) return known;
+  const made = new Intl.NumberFormat("en-GB", {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+    useGrouping: false,
+  });
+  formats.set(decimals, made);
+  return made;
+}
+
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 const eitherList = new Intl.ListFormat("en-GB", { type: "disjunction" });
 
@@ -128,12 +144,7 @@ export const english = {
     Record<Purpose, string>
   >,
   percent: (share: number): string => percent.format(Math.abs(share) < 0.005 ? 0 : share),
-  number: (value: number, decimals: number): string =>
-    value.toLocaleString("en-GB", {
-      minimumFractionDigits: decimals,
-      maximumFractionDigits: decimals,
-      useGrouping: false,
-    }),
+  number: (value: number, decimals: number): string => formatOf(decimals).format(value),
   list: (words: readonly string[]): string => list.format(words),
 
   units: {

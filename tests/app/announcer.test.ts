@@ -15,7 +15,7 @@ afterEach(() => {
 
 test("of a movement only its last words are said, once it has rested", () => {
   for (const words of ["33 %", "34 %", "35 %"]) {
-    announcer.later(words);
+    announcer.later(() => words);
     vi.advanceTimersByTime(300);
   }
   expect(said).toEqual([]);
@@ -26,7 +26,7 @@ test("of a movement only its last words are said, once it has rested", () => {
 });
 
 test("an event is said at once, and a movement before it is forgotten", () => {
-  announcer.later("34 %");
+  announcer.later(() => "34 %");
   announcer.now("The link is copied.");
   expect(said).toEqual(["The link is copied."]);
   vi.advanceTimersByTime(5000);
@@ -36,7 +36,7 @@ test("an event is said at once, and a movement before it is forgotten", () => {
 test("the same words are not said twice in a row, but again after others", () => {
   announcer.now("a");
   announcer.now("a");
-  announcer.later("a");
+  announcer.later(() => "a");
   vi.advanceTimersByTime(1000);
   expect(said).toEqual(["a"]);
   announcer.now("b");
@@ -45,7 +45,7 @@ test("the same words are not said twice in a row, but again after others", () =>
 });
 
 test("after a stop nothing is said any more", () => {
-  announcer.later("34 %");
+  announcer.later(() => "34 %");
   announcer.stop();
   vi.advanceTimersByTime(5000);
   expect(said).toEqual([]);
@@ -53,7 +53,7 @@ test("after a stop nothing is said any more", () => {
 
 test("half a second is the usual rest", () => {
   const usual = new Announcer((words) => said.push(words));
-  usual.later("a");
+  usual.later(() => "a");
   vi.advanceTimersByTime(499);
   expect(said).toEqual([]);
   vi.advanceTimersByTime(1);

@@ -429,7 +429,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     },
   );
 
-  walk("a dropped file is read, and a spread of quarters is told", async (bench) => {
+  walk("a chosen file is read, and a spread of quarters is told", async (bench) => {
     await bench.open();
     await bench.button("Paste readings").click();
     await bench.page.locator("reed-readings input[type=file]").setInputFiles({
@@ -443,6 +443,36 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
     expect(await bench.page.locator("reed-readings .problems").innerText()).toContain("heron.json");
     expect(await bench.value("wings")).toBe(0.23);
     expect(await bench.remark("wings")).toContain("differ by 0.09 mm");
+  });
+
+  walk("a file dropped onto the dialog is read", async (bench) => {
+    await bench.open();
+    await bench.button("Paste readings").click();
+    const transfer = await bench.page.evaluateHandle(() => {
+      const dropped = new DataTransfer();
+      dropped.items.add(
+        new File(["feature;value;unit\nheart;0,45;mm\nspine;0,54;mm"], "snipe.csv"),
+      );
+      return dropped;
+    });
+    const place = bench.page.locator("reed-readings .drop");
+    await place.dispatchEvent("dragover", { dataTransfer: transfer });
+    expect(await place.getAttribute("class")).toContain("over");
+    await place.dispatchEvent("drop", { dataTransfer: transfer });
+    await bench.page.locator("dialog").waitFor({ state: "detached" });
+    expect(await bench.value("spine")).toBe(0.54);
+    expect(await bench.remark("tipWidth")).toContain("not measured");
+  });
+
+  walk("a broken link followed on the open page is told, and the page goes on", async (bench) => {
+    await bench.open();
+    await bench.page.evaluate(() => (location.hash = "#v=9&model=bassoon"));
+    expect(await bench.page.locator(".notice").innerText()).toContain(
+      'version is "9"; allowed: 1.',
+    );
+    await bench.clickTriangle([0.5, 0.3, 0.2]);
+    expect(await bench.page.locator(".notice").count()).toBe(0);
+    expect(await bench.code()).toContain("v=1&model=bassoon");
   });
 
   walk("a link reopens the same state", async (bench) => {
