@@ -29,10 +29,12 @@ import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import { BenchOptions } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
 import { ReadingsDialog } from "./readings-dialog.js";
+import { isNarrow } from "./page-width.js";
 import { stoppedLine } from "./stopped-line.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
 import { viewBench, type BenchView } from "./bench-view.js";
 import { targetLine } from "./target-line.js";
+import { undoKey } from "./undo-key.js";
 import { setTheme, type Theme } from "./theme.js";
 
 define("reed-triangle", ReedTriangle);
@@ -363,26 +365,11 @@ export class ReedpointApp extends LitElement {
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-    const key = event.key.toLowerCase();
-    const typing = event.composedPath()[0];
-    // In a text field the browser's own undo is what the user means.
-    if (
-      typing instanceof HTMLTextAreaElement ||
-      (typing instanceof HTMLInputElement && typing.type === "text")
-    )
-      return;
-    if (key === "z") this.#dispatch({ type: event.shiftKey ? "redo" : "undo" });
-    else if (key === "y") this.#dispatch({ type: "redo" });
-    else return;
+    const type = undoKey(event);
+    if (!type) return;
     event.preventDefault();
+    this.#dispatch({ type });
   };
-}
-
-/** One column, as in app-style.ts: narrower than 62 times the text size. */
-function isNarrow(): boolean {
-  const rem = parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
-  return document.documentElement.clientWidth < 62 * rem;
 }
 
 function picked(event: Event): string {

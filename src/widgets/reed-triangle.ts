@@ -1,31 +1,32 @@
 import { LitElement, html, nothing, svg, type SVGTemplateResult } from "lit";
 import type { Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
-import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
+import { blendToPoint, pointToBlend, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import {
   gridLines,
   polygonPath,
-  readingLines,
   round,
   triangleLayout,
   type TriangleLayout,
 } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { arrow } from "../drawing/arrow.js";
 import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
 import { keyMove } from "./triangle-keys.js";
 import {
+  certaintyLayer,
   chainLayer,
   reachLayer,
+  readingLayer,
   targetLayer,
   type DrawnReach,
   type DrawnTarget,
 } from "./triangle-layers.js";
 import { triangleStyle } from "./triangle-style.js";
+import { ghostMark, pointMark } from "./triangle-point.js";
 import { triangleTint } from "./triangle-tint.js";
 
 const order = ["high", "low", "loud"] as const;
@@ -165,9 +166,10 @@ export class ReedTriangle extends LitElement {
       )}
       <path class="side" d=${corners}></path>
       ${this.#centre(layout)} ${this.#labels(layout)} ${reachLayer(this.reach, frame)}
-      ${this.#ellipse(layout)} ${targetLayer(this.target, layout, this.em)}
-      ${chainLayer(this.chain, frame)} ${this.#reading(layout)} ${this.#ghostMark(layout)}
-      ${this.#point(layout)}
+      ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, this.blend, layout)}
+      ${targetLayer(this.target, layout, this.em)} ${chainLayer(this.chain, frame)}
+      ${readingLayer(this.layers.includes("readingLines") ? this.blend : undefined, frame, this.em, this.text)}
+      ${ghostMark(this.ghost, this.blend, frame)} ${pointMark(this.blend, frame, this.text)}
     </svg>`;
   }
 
@@ -197,57 +199,6 @@ export class ReedTriangle extends LitElement {
       Math.hypot(...this.blend.map((share) => share - 1 / 3)) > 0.16;
     return svg`<circle class="centre" cx=${round(x)} cy=${round(y)} r="5"></circle>
       ${far ? svg`<text class="note" x=${round(x)} y=${round(y + 20)} text-anchor="middle">${this.text.triangle.centre}</text>` : nothing}`;
-  }
-
-  #ellipse({ frame, side }: TriangleLayout): SVGTemplateResult | typeof nothing {
-    if (!this.ellipse || !this.blend || !this.layers.includes("certainty")) return nothing;
-    const [x, y] = blendToPoint(this.blend, frame);
-    const [major, minor] = this.ellipse.semiAxes;
-    const degrees = round((-this.ellipse.angle * 180) / Math.PI);
-    return svg`<g clip-path="url(#inside)"><ellipse class="certainty" cx=${round(x)} cy=${round(y)} rx=${round(major * side)} ry=${round(minor * side)}
-      transform="rotate(${degrees} ${round(x)} ${round(y)})"></ellipse></g>`;
-  }
-
-  #reading({ frame }: TriangleLayout): SVGTemplateResult[] | typeof nothing {
-    if (!this.blend || !this.layers.includes("readingLines")) return nothing;
-    return readingLines(nearestBlend(this.blend), frame, this.em).map(
-      ({ from, to, label, anchor, share }, k) => svg`
-        <line class="reading ${order[k]}" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
-        <text class="tick ${order[k]}" x=${round(label[0])} y=${round(label[1])} text-anchor=${anchor}>${this.text.percent(share)}</text>`,
-    );
-  }
-
-  #ghostMark({ frame }: TriangleLayout): SVGTemplateResult | typeof nothing {
-    if (!this.ghost || !this.blend) return nothing;
-    const from = blendToPoint(nearestBlend(this.ghost), frame);
-    const to = blendToPoint(nearestBlend(this.blend), frame);
-    if (Math.hypot(to[0] - from[0], to[1] - from[1]) < 3) return nothing;
-    return svg`<g class="ghost"><line x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
-      <circle cx=${round(from[0])} cy=${round(from[1])} r="7"></circle></g>`;
-  }
-
-  /** Outside, the point stands on the border and an arrow says which way the reed goes on. */
-  #point({ frame }: TriangleLayout): SVGTemplateResult | typeof nothing {
-    if (!this.blend) return nothing;
-    const [x, y] = blendToPoint(nearestBlend(this.blend), frame);
-    return svg`${this.#onward([x, y], frame)}
-      <g class="handle" part="point" transform="translate(${round(x)} ${round(y)})">
-      <circle class="grasp" r="22"></circle><circle class="halo" r="11"></circle><circle class="dot" r="8"></circle></g>`;
-  }
-
-  #onward([x, y]: Point, frame: Frame): SVGTemplateResult | typeof nothing {
-    const goal = blendToPoint(this.blend!, frame);
-    const [dx, dy] = [goal[0] - x, goal[1] - y];
-    const length = Math.hypot(dx, dy);
-    if (length < 6) return nothing;
-    const reach = 12 + Math.min(22, length);
-    const tip: Point = [x + (dx / length) * reach, y + (dy / length) * reach];
-    const drawn = arrow([x, y], tip, 10);
-    if (!drawn) return nothing;
-    const anchor = dx > 1 ? "start" : dx < -1 ? "end" : "middle";
-    const nudge = anchor === "start" ? 6 : anchor === "end" ? -6 : 0;
-    return svg`<g class="onward"><path d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path>
-      <text x=${round(tip[0] + nudge)} y=${round(tip[1] + (dy > 0 ? 14 : -4))} text-anchor=${anchor}>${this.text.triangle.outside}</text></g>`;
   }
 
   #layout(): TriangleLayout {

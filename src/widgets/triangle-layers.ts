@@ -1,10 +1,20 @@
 import { nothing, svg, type SVGTemplateResult } from "lit";
 import type { Blend } from "../engine/blend.js";
 import { blendToPoint, type Frame } from "../engine/frame.js";
+import type { CertaintyEllipse } from "../engine/certainty.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { arrow } from "../drawing/arrow.js";
-import { polygonPath, round, type TriangleLayout } from "../drawing/triangle-layout.js";
+import {
+  polygonPath,
+  readingLines,
+  round,
+  type TriangleLayout,
+} from "../drawing/triangle-layout.js";
+import type { Catalogue } from "../reed/catalogue.js";
 import { targetRadius } from "../reed/targets.js";
+
+const order = ["high", "low", "loud"] as const;
 
 /** Width of a letter of a zone's name, in em of the page's text size. */
 const letter = 0.47;
@@ -61,4 +71,33 @@ export function chainLayer(chain: readonly ChainLink[], frame: Frame): SVGTempla
     if (!drawn) return nothing;
     return svg`<g data-id=${id}><path class="shaft" d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path></g>`;
   })}</g>`;
+}
+
+/** The ellipse in which the reed lies in 68 of 100 cases, inside the triangle. */
+export function certaintyLayer(
+  ellipse: CertaintyEllipse | undefined,
+  blend: Blend | undefined,
+  { frame, side }: TriangleLayout,
+): SVGTemplateResult | typeof nothing {
+  if (!ellipse || !blend) return nothing;
+  const [x, y] = blendToPoint(blend, frame);
+  const [major, minor] = ellipse.semiAxes;
+  const degrees = round((-ellipse.angle * 180) / Math.PI);
+  return svg`<g clip-path="url(#inside)"><ellipse class="certainty" cx=${round(x)} cy=${round(y)} rx=${round(major * side)} ry=${round(minor * side)}
+    transform="rotate(${degrees} ${round(x)} ${round(y)})"></ellipse></g>`;
+}
+
+/** Lines from the point to the sides on which its shares are read. */
+export function readingLayer(
+  blend: Blend | undefined,
+  frame: Frame,
+  em: number,
+  text: Catalogue,
+): SVGTemplateResult[] | typeof nothing {
+  if (!blend) return nothing;
+  return readingLines(nearestBlend(blend), frame, em).map(
+    ({ from, to, label, anchor, share }, k) => svg`
+      <line class="reading ${order[k]}" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
+      <text class="tick ${order[k]}" x=${round(label[0])} y=${round(label[1])} text-anchor=${anchor}>${text.percent(share)}</text>`,
+  );
 }

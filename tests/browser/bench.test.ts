@@ -455,10 +455,10 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
       );
       return dropped;
     });
-    const place = bench.page.locator("reed-readings .drop");
-    await place.dispatchEvent("dragover", { dataTransfer: transfer });
-    expect(await place.getAttribute("class")).toContain("over");
-    await place.dispatchEvent("drop", { dataTransfer: transfer });
+    const target = bench.page.locator("reed-readings .drop");
+    await target.dispatchEvent("dragover", { dataTransfer: transfer });
+    expect(await target.getAttribute("class")).toContain("over");
+    await target.dispatchEvent("drop", { dataTransfer: transfer });
     await bench.page.locator("dialog").waitFor({ state: "detached" });
     expect(await bench.value("spine")).toBe(0.54);
     expect(await bench.remark("tipWidth")).toContain("not measured");
