@@ -146,10 +146,56 @@ export const appStyle = css`
       grid-template-rows: auto 1fr;
     }
   }
+  .printOnly {
+    display: none;
+  }
+  /* One reed on one page: drawing beside triangle and sentence, the recipe below in two columns. */
   @media print {
     bench-header,
     bench-options,
+    reed-shares,
+    .notice,
     .noPrint {
+      display: none;
+    }
+    .printOnly {
+      display: block;
+      margin: 0 0 0.4rem;
+      font-size: 1.5rem;
+    }
+    main {
+      display: grid;
+      grid-template-areas:
+        "drawing place"
+        "drawing under"
+        "recipe recipe";
+      grid-template-columns: minmax(0, 3fr) minmax(0, 7fr);
+      grid-template-rows: auto 1fr auto;
+      gap: 0.4rem 0.6rem;
+      padding: 0;
+    }
+    .place {
+      position: static;
+      grid-area: place;
+      margin: 0;
+      border: 0;
+    }
+    .under {
+      grid-area: under;
+      gap: 0.4rem;
+    }
+    .drawing {
+      grid-area: drawing;
+    }
+    .recipe {
+      grid-area: recipe;
+    }
+    .card {
+      padding: 0.3rem;
+      border: 0;
+      break-inside: avoid;
+    }
+    .unitChoice {
       display: none;
     }
   }

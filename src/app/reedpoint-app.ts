@@ -213,6 +213,7 @@ export class ReedpointApp extends LitElement {
       : undefined;
     const target = targets.find(({ id }) => id === bench.target);
     return html`<section class="place" aria-label=${this.text.triangle.title}>
+        <h1 class="printOnly">${bench.reed || this.text.bar.allRound}</h1>
         <reed-triangle
           .blend=${view.placed?.raw}
           .ghost=${view.ghost}

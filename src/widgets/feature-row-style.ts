@@ -115,4 +115,29 @@ export const featureRowStyle = css`
       min-height: 2.25rem;
     }
   }
+  @media print {
+    .row,
+    :host .row {
+      grid-template-columns: minmax(0, 1fr) auto 26px;
+      min-height: 0;
+      padding: 0;
+    }
+    .name,
+    .number,
+    .number input {
+      min-height: 0;
+      border: 0;
+      text-decoration: none;
+      grid-column: auto;
+      grid-row: auto;
+    }
+    .slide,
+    .icon,
+    .how {
+      display: none;
+    }
+    reed-compass {
+      grid-column: 3;
+    }
+  }
 `;

@@ -50,6 +50,12 @@ export class ReedCompass extends LitElement {
       .head {
         stroke-width: 0.5;
       }
+      @media print {
+        svg {
+          width: 26px;
+          height: auto;
+        }
+      }
       @media (forced-colors: active) {
         .outline,
         .way,
@@ -78,7 +84,12 @@ export class ReedCompass extends LitElement {
     const drawn = compass(this.pull, (Math.max(high, low, loud) - Math.min(high, low, loud)) / 2);
     const direction = pullDirection(this.pull.now);
     const colour = direction?.way === "toward" ? direction.purpose : "";
-    return html`<svg width=${drawn.width} height=${drawn.height} aria-hidden="true">
+    return html`<svg
+      width=${drawn.width}
+      height=${drawn.height}
+      viewBox="0 0 ${drawn.width} ${drawn.height}"
+      aria-hidden="true"
+    >
       <path class="outline" d=${drawn.outline}></path>
       <path class="way" d=${drawn.way}></path>
       <circle class="more" cx=${drawn.more[0]} cy=${drawn.more[1]} r="1.8"></circle>

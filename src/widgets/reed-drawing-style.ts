@@ -126,4 +126,16 @@ export const reedDrawingStyle = css`
       stroke: CanvasText;
     }
   }
+  @media print {
+    svg {
+      width: 100%;
+      max-width: 14rem;
+      height: auto;
+      margin-inline: auto;
+    }
+    .readout,
+    .names {
+      display: none;
+    }
+  }
 `;

@@ -20,6 +20,15 @@ export class ReedRecipe extends LitElement {
         display: block;
         min-width: 0;
       }
+      @media print {
+        :host {
+          columns: 3;
+          column-gap: 1.6rem;
+        }
+        section {
+          break-inside: avoid;
+        }
+      }
       section + section {
         margin-top: 0.6rem;
         padding-top: 0.5rem;

@@ -253,4 +253,12 @@ export const triangleStyle = css`
       stroke: Highlight;
     }
   }
+  @media print {
+    svg {
+      width: 100%;
+      max-width: 26rem;
+      height: auto;
+      margin-inline: auto;
+    }
+  }
 `;

@@ -172,6 +172,23 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
     await page.close();
   });
 
+  test("a reed prints on one page, black on white even in the night look", async () => {
+    const page = await open(1440, "dark");
+    const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    await page.emulateMedia({ media: "print" });
+    const colours = await page
+      .locator("reed-sentence p")
+      .evaluate((sentence) => [
+        getComputedStyle(sentence).color,
+        getComputedStyle(document.documentElement).backgroundColor,
+      ]);
+    expect(colours).toEqual(["rgb(0, 0, 0)", "rgb(255, 255, 255)"]);
+    expect(await page.locator("reed-feature-row#heart .number").isVisible()).toBe(true);
+    expect(await page.locator("bench-header").isVisible()).toBe(false);
+    await page.close();
+  });
+
   test("in forced colours the point and its words still stand out from the ground", async () => {
     const page = await browser.newPage({ forcedColors: "active", reducedMotion: "reduce" });
     await page.goto(`${inject("appUrl")}#${heron}`);

@@ -196,8 +196,10 @@ describe("contrast", () => {
   ] as const;
   const textColours = ["ink", "ink-soft", "accent", "high-word", "low-word", "loud-word"];
 
-  test("the page has three looks, and night by choice is night by the device", () => {
-    expect(blocks).toHaveLength(3);
+  const everyLook = [...looks, ["print", blocks[3]!]] as const;
+
+  test("the page has three looks and one for print, and night by choice is night by the device", () => {
+    expect(blocks).toHaveLength(4);
     expect(blocks[2]).toEqual(blocks[1]);
   });
 
@@ -206,7 +208,7 @@ describe("contrast", () => {
     expect([look["ground"], look["ink"]]).toEqual([theme.ground, theme.ink]);
   });
 
-  test.each(looks)("%s: text stands out by 4.5 or more from ground and card", (_name, look) => {
+  test.each(everyLook)("%s: text stands out by 4.5 or more from ground and card", (_name, look) => {
     for (const text of textColours) {
       for (const under of ["ground", "card"]) {
         expect(contrast(look[text]!, look[under]!), `${text} on ${under}`).toBeGreaterThanOrEqual(
@@ -216,7 +218,7 @@ describe("contrast", () => {
     }
   });
 
-  test.each(looks)("%s: edges and corner colours stand out by 3 or more", (_name, look) => {
+  test.each(everyLook)("%s: edges and corner colours stand out by 3 or more", (_name, look) => {
     for (const shape of ["edge", "high", "low", "loud"]) {
       for (const under of ["ground", "card"]) {
         expect(contrast(look[shape]!, look[under]!), `${shape} on ${under}`).toBeGreaterThanOrEqual(
