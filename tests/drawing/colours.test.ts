@@ -196,7 +196,10 @@ describe("contrast", () => {
   ] as const;
   const textColours = ["ink", "ink-soft", "accent", "high-word", "low-word", "loud-word"];
 
-  const everyLook = [...looks, ["print", blocks[3]!]] as const;
+  const everyLook = [
+    ...looks.map(([name, look]) => [name, look] as const),
+    ["print", blocks[3]!] as const,
+  ];
 
   test("the page has three looks and one for print, and night by choice is night by the device", () => {
     expect(blocks).toHaveLength(4);
