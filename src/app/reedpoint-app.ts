@@ -29,7 +29,7 @@ import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import { BenchOptions } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
 import { ReadingsDialog } from "./readings-dialog.js";
-import { isNarrow } from "./page-width.js";
+import { isNarrow, triangleHeight } from "./page-width.js";
 import { stoppedLine } from "./stopped-line.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
 import { viewBench, type BenchView } from "./bench-view.js";
@@ -60,6 +60,7 @@ export class ReedpointApp extends LitElement {
     said: { state: true },
     theme: { state: true },
     narrow: { state: true },
+    triangleHeight: { state: true },
     pointed: { state: true },
   };
 
@@ -70,6 +71,7 @@ export class ReedpointApp extends LitElement {
   declare theme: Theme;
   /** One column: the triangle then stays in sight, so it must leave room. */
   declare narrow: boolean;
+  declare triangleHeight: number;
   /** The feature at whose place the pointer or the keyboard is. */
   declare pointed: FeatureId | undefined;
 
@@ -85,6 +87,7 @@ export class ReedpointApp extends LitElement {
     this.said = "";
     this.theme = "auto";
     this.narrow = isNarrow();
+    this.triangleHeight = triangleHeight();
     this.state = startState(this.#model);
     const code = this.#address.code();
     if (code) this.#start(code);
@@ -222,7 +225,7 @@ export class ReedpointApp extends LitElement {
           .chain=${view.chain}
           .reach=${view.reach}
           .target=${target}
-          .greatestHeight=${this.narrow ? 270 : 560}
+          .greatestHeight=${this.triangleHeight}
           .text=${this.text}
         ></reed-triangle>
       </section>
@@ -363,6 +366,7 @@ export class ReedpointApp extends LitElement {
 
   #onWidth(): void {
     this.narrow = isNarrow();
+    this.triangleHeight = triangleHeight();
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {

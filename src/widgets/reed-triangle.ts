@@ -167,7 +167,7 @@ export class ReedTriangle extends LitElement {
       <path class="side" d=${corners}></path>
       ${this.#centre(layout)} ${this.#labels(layout)} ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, this.blend, layout)}
-      ${targetLayer(this.target, layout, this.em)} ${chainLayer(this.chain, frame)}
+      ${targetLayer(this.target, this.blend, layout, this.em)} ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? this.blend : undefined, frame, this.em, this.text)}
       ${ghostMark(this.ghost, this.blend, frame)} ${pointMark(this.blend, frame, this.text)}
     </svg>`;

@@ -46,6 +46,7 @@ export function reachLayer(
 /** The zone of the part to play: a circle, for finer would be false precision. Its name is left out where it has no room. */
 export function targetLayer(
   target: DrawnTarget | undefined,
+  blend: Blend | undefined,
   { frame, side, width }: TriangleLayout,
   em: number,
 ): SVGTemplateResult | typeof nothing {
@@ -53,11 +54,14 @@ export function targetLayer(
   const [x, y] = blendToPoint(target.blend, frame);
   // Distances in shares are √2 times those in the drawing of side 1.
   const radius = round((targetRadius / Math.SQRT2) * side);
+  // The name stands on the side away from the point, which would cover it.
+  const under = !blend || blendToPoint(blend, frame)[1] < y;
+  const line = under ? y + radius + 1.1 * em : y - radius - 0.6 * em;
   const half = (target.label.length * letter * em) / 2 + 4;
   const name =
     2 * half > width
       ? nothing
-      : svg`<text x=${round(Math.min(width - half, Math.max(half, x)))} y=${round(y + radius + 1.1 * em)}
+      : svg`<text x=${round(Math.min(width - half, Math.max(half, x)))} y=${round(line)}
           text-anchor="middle">${target.label}</text>`;
   return svg`<g class="target"><circle class="zone" cx=${round(x)} cy=${round(y)} r=${radius}></circle>
     <path d="M${round(x - radius - 5)},${round(y)}h10M${round(x + radius - 5)},${round(y)}h10M${round(x)},${round(y - radius - 5)}v10M${round(x)},${round(y + radius - 5)}v10"></path>
