@@ -54,7 +54,6 @@ function formatOf(decimals: number): Intl.NumberFormat {
 }
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
-const eitherList = new Intl.ListFormat("en-GB", { type: "disjunction" });
 
 const purposeWords: Readonly<Record<Purpose, string>> = {
   high: "high register",
@@ -135,10 +134,7 @@ function rangeWords({ min, max, unit }: NamedRange): string {
 
 /** Every word that the screens say in English: one catalogue a language. */
 export const english = {
-  language: "en",
-  direction: "ltr" as "ltr" | "rtl",
   productName: "Reedpoint",
-  benchTitle: "Bench",
   purposes: purposeWords,
   corners: { high: "High register", low: "Soft and low", loud: "Full volume" } as Readonly<
     Record<Purpose, string>
@@ -152,7 +148,6 @@ export const english = {
     in: { name: "inch", sign: "in", spoken: "inches" },
     thou: { name: "1/1000 inch", sign: "thou", spoken: "thousandths of an inch" },
   },
-  noUnit: { ratio: "", "0-1": "" },
 
   bar: {
     reed: "Reed",
@@ -486,7 +481,6 @@ export const english = {
     problems: (problems: readonly string[]): string =>
       `Part of the link could not be read: ${problems.join(" ")}`,
   },
-  either: (words: readonly string[]): string => eitherList.format(words),
 };
 
 /** The shape that a catalogue of another language must have. */

@@ -303,6 +303,14 @@ describe.skipIf(chromiumPath === undefined)("the bench in Chromium", () => {
       await paste("throat width\t8,5\ntip width\t15,3\nspine\t0,54");
       expect(await bench.page.locator(".notice").innerText()).toContain("3 features taken.");
       expect(await bench.remark("heart")).toContain("not measured");
+      // A reading of one's own stays one's own, even where it is the all-round reed's value.
+      await bench.pickReed("empty");
+      await bench.type("spine", "0.563");
+      await paste("rails\t0.4");
+      expect(await bench.value("spine")).toBe(0.56);
+      await bench.button("Undo").click();
+      await bench.button("Undo").click();
+      await bench.button("Undo").click();
       await paste("heart\t0.45");
       expect(await bench.page.locator(".notice").innerText()).toContain(
         "1 feature taken. 3 more kept as they were.",
