@@ -29,9 +29,16 @@ import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import { BenchOptions } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
 import { ReadingsDialog } from "./readings-dialog.js";
+import { Pace } from "./pace.js";
 import { isNarrow, triangleHeight } from "./page-width.js";
 import { stoppedLine } from "./stopped-line.js";
-import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
+import {
+  reduce,
+  startState,
+  type BenchAction,
+  type BenchState,
+  type Moment,
+} from "./bench-state.js";
 import { viewBench, type BenchView } from "./bench-view.js";
 import { targetLine } from "./target-line.js";
 import { undoKey } from "./undo-key.js";
@@ -46,6 +53,12 @@ define("reed-certainty", ReedCertainty);
 define("bench-header", BenchHeader);
 define("bench-options", BenchOptions);
 define("readings-dialog", ReadingsDialog);
+
+/** A moment of the bench and what is seen of it. */
+interface Shown {
+  readonly moment: Moment;
+  readonly view: BenchView;
+}
 
 const moved = new Set<BenchAction["type"]>(["value-set", "point-moved", "gesture-ended"]);
 
@@ -78,6 +91,8 @@ export class ReedpointApp extends LitElement {
   readonly #model: ReedModel = bassoonModel;
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
   readonly #watcher = new ResizeObserver(() => this.#onWidth());
+  readonly #drawn = new Pace<Shown>(45, () => this.requestUpdate());
+  readonly #worded = new Pace<Shown>(120, () => this.requestUpdate());
   readonly #announcer = new Announcer((words) => (this.said = words));
 
   constructor() {
@@ -105,6 +120,8 @@ export class ReedpointApp extends LitElement {
     this.#address.disconnect();
     this.#announcer.stop();
     this.#watcher.disconnect();
+    this.#drawn.stop();
+    this.#worded.stop();
     window.removeEventListener("keydown", this.#onKey);
   }
 
@@ -143,6 +160,11 @@ export class ReedpointApp extends LitElement {
 
   override render() {
     const view = viewBench(this.state, this.text);
+    const now: Shown = { moment: this.state.present, view };
+    // The point follows every move; drawing and recipe every other frame, and words stand long enough to be read.
+    const hurried = this.state.gesture !== undefined;
+    const drawn = this.#drawn.take(now, hurried);
+    const worded = this.#worded.take(now, hurried);
     return html`
       <bench-header
         .text=${this.text}
@@ -175,7 +197,7 @@ export class ReedpointApp extends LitElement {
           @feature-pointed=${this.#onPointed}
           @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
         >
-          ${this.#drawing()} ${this.#place(view)} ${this.#recipe(view)}
+          ${this.#drawing(drawn)} ${this.#place(view)} ${this.#under(worded, drawn)} ${this.#recipe(drawn)}
         </main>
       </div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
@@ -211,9 +233,6 @@ export class ReedpointApp extends LitElement {
 
   #place(view: BenchView) {
     const { bench } = this.state.present;
-    const story = isUnchanged(this.state)
-      ? demoReeds.find((one) => one.reed === bench.reed)
-      : undefined;
     const target = targets.find(({ id }) => id === bench.target);
     return html`<section class="place" aria-label=${this.text.triangle.title}>
         <h1 class="printOnly">${bench.reed || this.text.bar.allRound}</h1>
@@ -228,8 +247,15 @@ export class ReedpointApp extends LitElement {
           .greatestHeight=${this.triangleHeight}
           .text=${this.text}
         ></reed-triangle>
-      </section>
-      <div class="under">
+      </section>`;
+  }
+
+  #under({ moment: { bench }, view }: Shown, drawn: Shown) {
+    const target = targets.find(({ id }) => id === bench.target);
+    const story = isUnchanged(this.state)
+      ? demoReeds.find((one) => one.reed === bench.reed)
+      : undefined;
+    return html`<div class="under">
         <p class="stopped" ?hidden=${!view.placed}>
           ${stoppedLine(this.#model, bench, view, this.text)}
         </p>
@@ -242,9 +268,9 @@ export class ReedpointApp extends LitElement {
         ></reed-certainty>
         ${target && view.placed ? html`<p class="story">${targetLine(target, view.placed.raw, this.text)} ${target.why}</p>` : nothing}
         ${story ? html`<p class="story">${story.story}</p>` : nothing}
-        <reed-shares .blend=${view.placed?.raw} .text=${this.text}></reed-shares>
+        <reed-shares .blend=${drawn.view.placed?.raw} .text=${this.text}></reed-shares>
         <bench-options
-          .bench=${bench}
+          .bench=${this.state.present.bench}
           .text=${this.text}
           @bench-action=${this.#onAction}
         ></bench-options>
@@ -257,8 +283,8 @@ export class ReedpointApp extends LitElement {
       </div>`;
   }
 
-  #drawing() {
-    const { values, unit } = this.state.present.bench;
+  #drawing({ moment }: Shown) {
+    const { values, unit } = moment.bench;
     return html`<section class="card drawing" aria-label=${this.text.drawing.title}>
       <h2>${this.text.drawing.title}</h2>
       <reed-drawing
@@ -272,8 +298,7 @@ export class ReedpointApp extends LitElement {
     </section>`;
   }
 
-  #recipe(view: BenchView) {
-    const { bench, readings } = this.state.present;
+  #recipe({ moment: { bench, readings }, view }: Shown) {
     return html`<section class="card recipe" tabindex="-1" aria-label=${this.text.recipe.title}>
       <div class="cardHead">
         <h2>${this.text.recipe.title}</h2>

@@ -34,14 +34,17 @@ export interface LampView {
 const absorption = 3.6;
 /** Step of the bands, mm. */
 const bandStep = 0.05;
-const columns = 61;
-const rows = 91;
+/** Places across and along at which the field is read: for a drawing at rest, and for one that changes many times a second. */
+const meshes = { fine: [61, 91], quick: [25, 37] } as const;
+
+/** How closely the thickness field is read for the bands. */
+export type LampMesh = keyof typeof meshes;
 
 /**
  * The blade against the light: bands of 0.05 mm, bright where cane is thin.
  *
  * Shape   recipe (mm); the line of the spine, the tip and the scale in px (per mm); `lying`: tip to the left instead of
- *         up → paths in px.
+ *         up; `mesh`: how closely the field is read → paths in px.
  */
 export function lampView(
   recipe: BladeRecipe,
@@ -50,9 +53,11 @@ export function lampView(
     readonly tip: number;
     readonly scale: number;
     readonly lying?: boolean;
+    readonly mesh?: LampMesh;
   },
 ): LampView {
-  const { middle, tip, scale, lying = false } = box;
+  const { middle, tip, scale, lying = false, mesh = "fine" } = box;
+  const [columns, rows] = meshes[mesh];
   const length = recipe.bladeLength;
   const surface = bladeSurface(recipe);
   const at = (x: number, u: number): readonly [number, number] => {
@@ -71,7 +76,7 @@ export function lampView(
   const outline = bladeOutline(length, at);
   return {
     outline,
-    bands: bandsOf(grid, length, at, outline),
+    bands: bandsOf(grid, meshes[mesh], length, at, outline),
     zones: zonesOf(recipe, at),
     at,
   };
@@ -86,16 +91,22 @@ function bladeOutline(length: number, at: ToPixels): string {
 }
 
 /** Each band is drawn over the thinner one before it, from its lower limit up: no seams between neighbours. */
-function bandsOf(grid: number[], length: number, at: ToPixels, outline: string): LampBand[] {
+function bandsOf(
+  grid: number[],
+  size: readonly [number, number],
+  length: number,
+  at: ToPixels,
+  outline: string,
+): LampBand[] {
   const least = Math.floor(Math.min(...grid) / bandStep);
   const most = Math.ceil(Math.max(...grid) / bandStep);
   const limits = Array.from(
     { length: Math.max(1, most - least) },
     (_, i) => (least + i) * bandStep,
   );
-  const make = contours().size([columns, rows]).smooth(true);
+  const make = contours().size([...size]).smooth(true);
   return limits.map((from, i) => {
-    const path = i === 0 ? outline : contourPath(make.contour(grid, from).coordinates, length, at);
+    const path = i === 0 ? outline : contourPath(make.contour(grid, from).coordinates, size, length, at);
     return { from, to: from + bandStep, light: lightThrough(from + bandStep / 2), path };
   });
 }
@@ -103,6 +114,7 @@ function bandsOf(grid: number[], length: number, at: ToPixels, outline: string):
 /** d3's contours count cells from their corners: a value stands half a cell inside. */
 function contourPath(
   polygons: readonly (readonly (readonly (readonly number[])[])[])[],
+  [columns, rows]: readonly [number, number],
   length: number,
   at: ToPixels,
 ): string {

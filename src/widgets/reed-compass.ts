@@ -4,6 +4,7 @@ import type { Pull } from "../engine/pulls.js";
 import { compass } from "../drawing/compass.js";
 import { pullDirection } from "../drawing/direction.js";
 import { look } from "./look.js";
+import { pullChanged } from "./pull-changed.js";
 
 /** A feature's pull in a small triangle; a picture only, its words are said by the row it stands in. */
 export class ReedCompass extends LitElement {
@@ -74,7 +75,7 @@ export class ReedCompass extends LitElement {
     `,
   ];
 
-  static override properties = { feature: { attribute: false }, pull: { attribute: false } };
+  static override properties = { feature: { attribute: false }, pull: { attribute: false, hasChanged: pullChanged } };
 
   declare feature: Feature;
   declare pull: Pull;

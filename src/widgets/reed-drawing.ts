@@ -1,9 +1,9 @@
 import { interpolateRgbBasis } from "d3";
-import { LitElement, html, nothing, svg, type SVGTemplateResult } from "lit";
+import { LitElement, html, nothing, svg, type PropertyValues, type SVGTemplateResult } from "lit";
 import { bladeThickness, bladeWidth, type BladeRecipe } from "../acoustics/blade.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { openingShape, tubeShape } from "../drawing/end-view.js";
-import { lampView, type LampView } from "../drawing/lamp-view.js";
+import { lampView, type LampMesh, type LampView } from "../drawing/lamp-view.js";
 import { longSection, thicknessExaggeration } from "../drawing/long-section.js";
 import { reedLayout, type ReedLayout } from "../drawing/reed-layout.js";
 import { round } from "../drawing/triangle-layout.js";
@@ -17,6 +17,9 @@ import { reedDrawingStyle } from "./reed-drawing-style.js";
 
 /** Cane against a lamp, from no light to all of it: a picture's own colours, the same in both looks. */
 const caneColour = interpolateRgbBasis(["#1d0d04", "#6b370d", "#b8742a", "#eab866", "#fff0c4"]);
+
+/** A drawing whose values have not changed for so long is at rest, ms. */
+const restTime = 150;
 
 /**
  * The reed drawn from its recipe: against the lamp, end-on at tip and wires, and cut along spine and rail.
@@ -36,6 +39,7 @@ export class ReedDrawing extends LitElement {
     layoutWidth: { state: true },
     named: { state: true },
     readout: { state: true },
+    mesh: { state: true },
   };
 
   declare model: ReedModel;
@@ -50,7 +54,10 @@ export class ReedDrawing extends LitElement {
   declare layoutWidth: number;
   declare named: boolean;
   declare readout: string;
+  declare mesh: LampMesh;
   #watcher: ResizeObserver | undefined;
+  #changedAt = -Infinity;
+  #rest: ReturnType<typeof setTimeout> | undefined;
 
   constructor() {
     super();
@@ -61,6 +68,7 @@ export class ReedDrawing extends LitElement {
     this.layoutWidth = 300;
     this.named = false;
     this.readout = "";
+    this.mesh = "fine";
   }
 
   override connectedCallback(): void {
@@ -76,13 +84,24 @@ export class ReedDrawing extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#watcher?.disconnect();
+    clearTimeout(this.#rest);
+  }
+
+  /** While values change many times a second the bands are drawn quickly; at rest, finely. */
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has("values")) return;
+    const now = performance.now();
+    if (now - this.#changedAt < restTime) this.mesh = "quick";
+    this.#changedAt = now;
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => (this.mesh = "fine"), restTime);
   }
 
   override render() {
     const { text, model } = this;
     const recipe = this.#recipe();
     const layout = reedLayout(Math.max(220, this.layoutWidth), this.lying);
-    const view = lampView(recipe, layout);
+    const view = lampView(recipe, { ...layout, mesh: this.mesh });
     const missing = model.features.filter(
       ({ id }) => this.values[id] === undefined && id !== "hinging",
     );

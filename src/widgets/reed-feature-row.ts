@@ -16,6 +16,7 @@ import {
 import { featureRowStyle } from "./feature-row-style.js";
 import { lockPicture } from "./lock-picture.js";
 import { look } from "./look.js";
+import { pullChanged } from "./pull-changed.js";
 import { ReedCompass } from "./reed-compass.js";
 import { ReedFeatureSlider } from "./reed-feature-slider.js";
 
@@ -35,7 +36,7 @@ export class ReedFeatureRow extends LitElement {
   static override properties = {
     feature: { attribute: false },
     value: { attribute: false },
-    pull: { attribute: false },
+    pull: { attribute: false, hasChanged: pullChanged },
     locked: { type: Boolean },
     pointed: { type: Boolean },
     unit: { type: String },

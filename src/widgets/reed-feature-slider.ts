@@ -8,6 +8,7 @@ import { allRoundValue, readingText, unitSign, unitSpoken } from "../reed/readin
 import type { LengthUnit } from "../reed/units.js";
 import { GestureEndedEvent, ValuePickedEvent } from "./events.js";
 import { look } from "./look.js";
+import { pullChanged } from "./pull-changed.js";
 import { sliderMove } from "./slider-move.js";
 
 /**
@@ -60,7 +61,7 @@ export class ReedFeatureSlider extends LitElement {
     feature: { attribute: false },
     value: { attribute: false },
     earlier: { attribute: false },
-    pull: { attribute: false },
+    pull: { attribute: false, hasChanged: pullChanged },
     locked: { type: Boolean },
     unit: { type: String },
     text: { attribute: false },
