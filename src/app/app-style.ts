@@ -7,10 +7,6 @@ export const appStyle = css`
     min-height: 100vh;
     background: var(--ground);
   }
-  .unitChoice {
-    min-width: 0;
-    max-width: 100%;
-  }
   main {
     display: grid;
     gap: 1.25rem clamp(1rem, 2.5cqi, 2.5rem);
@@ -25,19 +21,6 @@ export const appStyle = css`
   .place {
     min-width: 0;
   }
-  .under {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 0.75rem;
-    width: 100%;
-    max-width: 44rem;
-    margin-inline: auto;
-  }
-  .stopped {
-    margin: 0;
-    color: var(--loud-word);
-    font-weight: 600;
-  }
   .card {
     align-self: start;
     min-width: 0;
@@ -45,14 +28,6 @@ export const appStyle = css`
     border: 1px solid var(--rule);
     border-radius: 10px;
     background: var(--card);
-  }
-  .cardHead {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.4rem;
-    align-items: center;
-    justify-content: space-between;
-    margin-bottom: 0.5rem;
   }
   .notice {
     position: fixed;
@@ -71,28 +46,8 @@ export const appStyle = css`
     background: var(--card);
     box-shadow: 0 4px 16px rgb(0 0 0 / 20%);
   }
-  main:focus,
-  .card:focus {
+  main:focus {
     outline: none;
-  }
-  .story {
-    max-width: 38em;
-    margin: 0;
-    color: var(--ink-soft);
-  }
-  .honest {
-    max-width: 44rem;
-    margin: 0;
-    color: var(--ink-soft);
-    font-size: 0.8125rem;
-  }
-  details summary {
-    min-height: 1.75rem;
-    color: var(--ink-soft);
-    cursor: pointer;
-  }
-  details p {
-    margin: 0.2rem 0;
   }
   /* In one column the triangle stays in sight while sliders further down move its point. */
   @media (min-height: 35rem) {
@@ -108,30 +63,40 @@ export const appStyle = css`
       }
     }
   }
-  .drawing {
-    order: 1;
+  .says,
+  .under {
+    width: 100%;
+    max-width: 44rem;
+    margin-inline: auto;
   }
-  .recipe {
-    order: 2;
+  .side {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 1.25rem;
+    align-content: start;
+    min-width: 0;
   }
   @container page (min-width: 62rem) {
     main {
       grid-template-areas:
-        "place recipe"
-        "under recipe"
-        "drawing recipe";
+        "place side"
+        "says side"
+        "under side"
+        "drawing side";
       grid-template-columns: minmax(0, 1.25fr) minmax(27rem, 1fr);
-      grid-template-rows: auto auto 1fr;
+      grid-template-rows: auto auto auto 1fr;
     }
     .place {
       grid-area: place;
     }
+    .says {
+      grid-area: says;
+    }
     .under {
       grid-area: under;
-      align-content: start;
     }
-    .recipe {
-      grid-area: recipe;
+    .side {
+      grid-area: side;
     }
     .drawing {
       grid-area: drawing;
@@ -140,37 +105,29 @@ export const appStyle = css`
   @container page (min-width: 88rem) {
     main {
       grid-template-areas:
-        "drawing place recipe"
-        "drawing under recipe";
+        "drawing place side"
+        "drawing says side"
+        "drawing under side";
       grid-template-columns: minmax(14rem, 19rem) minmax(0, 1fr) minmax(30.5rem, 34rem);
-      grid-template-rows: auto 1fr;
+      grid-template-rows: auto auto 1fr;
     }
-  }
-  .printOnly {
-    display: none;
   }
   /* One reed on one page: drawing beside triangle and sentence, the recipe below in two columns. */
   @media print {
     bench-header,
-    bench-options,
-    reed-shares,
     .notice,
     .noPrint {
       display: none;
-    }
-    .printOnly {
-      display: block;
-      margin: 0 0 0.4rem;
-      font-size: 1.5rem;
     }
     main {
       display: grid;
       grid-template-areas:
         "drawing place"
+        "drawing says"
         "drawing under"
-        "recipe recipe";
+        "side side";
       grid-template-columns: minmax(0, 3fr) minmax(0, 7fr);
-      grid-template-rows: auto 1fr auto;
+      grid-template-rows: auto auto 1fr auto;
       gap: 0.4rem 0.6rem;
       padding: 0;
     }
@@ -180,23 +137,23 @@ export const appStyle = css`
       margin: 0;
       border: 0;
     }
+    .says {
+      grid-area: says;
+    }
     .under {
       grid-area: under;
-      gap: 0.4rem;
     }
     .drawing {
       grid-area: drawing;
     }
-    .recipe {
-      grid-area: recipe;
+    .side {
+      grid-area: side;
+      gap: 0.3rem;
     }
     .card {
       padding: 0.3rem;
       border: 0;
       break-inside: avoid;
-    }
-    .unitChoice {
-      display: none;
     }
   }
 `;

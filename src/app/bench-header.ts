@@ -79,18 +79,59 @@ export class BenchHeader extends LitElement {
         color: var(--ink-soft);
         cursor: default;
       }
-      @media (max-width: 34rem) {
-        .tools .label {
-          position: absolute;
-          width: 1px;
-          height: 1px;
-          overflow: hidden;
-          clip-path: inset(50%);
-        }
-        .tools button,
-        .tools select {
-          padding-inline: 0.5rem;
-        }
+      .compact {
+        gap: 0.4rem;
+        padding-block: 0.4rem;
+      }
+      .compact .tools {
+        flex: 1 1 100%;
+      }
+      .compact .choice {
+        flex: 1 1 7rem;
+      }
+      .compact .choice select {
+        width: 100%;
+      }
+      .icon {
+        min-width: 2.75rem;
+        padding-inline: 0.3rem;
+        font-size: 1.25rem;
+        line-height: 1;
+      }
+      details {
+        position: relative;
+      }
+      summary {
+        display: flex;
+        align-items: center;
+        min-height: 2.25rem;
+        padding: 0.25rem 0.7rem;
+        border: 1px solid var(--edge);
+        border-radius: 6px;
+        background: var(--card);
+        cursor: pointer;
+        list-style: none;
+      }
+      summary::-webkit-details-marker {
+        display: none;
+      }
+      .menu {
+        position: absolute;
+        inset: calc(100% + 4px) 0 auto auto;
+        z-index: 5;
+        display: grid;
+        gap: 0.4rem;
+        width: max-content;
+        max-width: calc(100vw - 1.5rem);
+        padding: 0.6rem;
+        border: 1px solid var(--edge);
+        border-radius: 8px;
+        background: var(--card);
+        box-shadow: 0 6px 20px rgb(0 0 0 / 22%);
+      }
+      .menu button {
+        min-height: 2.75rem;
+        text-align: start;
       }
     `,
   ];
@@ -102,6 +143,7 @@ export class BenchHeader extends LitElement {
     canUndo: { attribute: false },
     canRedo: { attribute: false },
     theme: { type: String },
+    compact: { type: Boolean },
   };
 
   declare text: Catalogue;
@@ -112,6 +154,8 @@ export class BenchHeader extends LitElement {
   declare canUndo: boolean;
   declare canRedo: boolean;
   declare theme: Theme;
+  /** On a phone: the lesser tools are folded away. */
+  declare compact: boolean;
 
   constructor() {
     super();
@@ -121,29 +165,74 @@ export class BenchHeader extends LitElement {
     this.canUndo = false;
     this.canRedo = false;
     this.theme = "auto";
+    this.compact = false;
   }
 
   override render() {
     const words = this.text.bar;
+    const skip = html`<a class="skip" href="#" @click=${this.#skip}>${words.skipToRecipe}</a>`;
+    if (this.compact)
+      return html`<header class="compact">
+        ${skip}
+        <h1 class="unseen">${this.text.productName}</h1>
+        <div class="tools">
+          ${this.#reedChoice()} ${this.#travel("undo", "↶")} ${this.#travel("redo", "↷")}
+          <details @keydown=${this.#onMenuKey} @focusout=${this.#onMenuLeft}>
+            <summary>${words.more}</summary>
+            <div class="menu" @click=${this.#onMenuClick}>${this.#lesser()}</div>
+          </details>
+        </div>
+      </header>`;
     return html`<header>
-      <a class="skip" href="#" @click=${this.#skip}>${words.skipToRecipe}</a>
+      ${skip}
       <h1>${this.text.productName}</h1>
       <div class="tools">
-        ${this.#reedChoice()}
-        <button aria-haspopup="dialog" @click=${() => this.#ask("table-asked")}>
-          ${this.text.readings.open}
-        </button>
-        <button aria-disabled=${!this.canUndo} @click=${() => this.#act({ type: "undo" })}>
-          ${words.undo}
-        </button>
-        <button aria-disabled=${!this.canRedo} @click=${() => this.#act({ type: "redo" })}>
-          ${words.redo}
-        </button>
-        <button @click=${() => this.#act({ type: "reset" })}>${words.reset}</button>
-        <button @click=${() => this.#ask("link-asked")}>${words.link}</button>
-        ${this.#themeChoice()}
+        ${this.#reedChoice()} ${this.#travel("undo")} ${this.#travel("redo")} ${this.#lesser()}
       </div>
     </header>`;
+  }
+
+  #travel(way: "undo" | "redo", icon = "") {
+    const can = way === "undo" ? this.canUndo : this.canRedo;
+    const name = this.text.bar[way];
+    return html`<button
+      class=${icon ? "icon" : nothing}
+      aria-label=${icon ? name : nothing}
+      title=${icon ? name : nothing}
+      aria-disabled=${!can}
+      @click=${() => this.#act({ type: way })}
+    >
+      ${icon || name}
+    </button>`;
+  }
+
+  #lesser() {
+    const words = this.text.bar;
+    return html`<button aria-haspopup="dialog" @click=${() => this.#ask("table-asked")}>
+        ${this.text.readings.open}
+      </button>
+      <button @click=${() => this.#act({ type: "reset" })}>${words.reset}</button>
+      <button @click=${() => this.#ask("link-asked")}>${words.link}</button>
+      ${this.#themeChoice()}`;
+  }
+
+  #closeMenu(): void {
+    this.renderRoot.querySelector("details")?.removeAttribute("open");
+  }
+
+  #onMenuClick(event: Event): void {
+    if ((event.target as Element).closest("button")) this.#closeMenu();
+  }
+
+  #onMenuLeft(event: FocusEvent): void {
+    const menu = event.currentTarget as Element;
+    if (event.relatedTarget && !menu.contains(event.relatedTarget as Node)) this.#closeMenu();
+  }
+
+  #onMenuKey(event: KeyboardEvent): void {
+    if (event.key !== "Escape") return;
+    this.#closeMenu();
+    this.renderRoot.querySelector("summary")?.focus();
   }
 
   #reedChoice() {
@@ -154,8 +243,8 @@ export class BenchHeader extends LitElement {
       known && !this.unchanged ? words.changed(reed === "" ? words.allRound : reed) : "";
     const option = (value: string, label: string) =>
       html`<option value=${value} ?selected=${!changed && value === reed}>${label}</option>`;
-    return html`<label
-      ><span class="label">${words.reed}</span>
+    return html`<label class="choice"
+      ><span class=${this.compact ? "unseen" : "label"}>${words.reed}</span>
       <select @change=${this.#onReed}>
         ${changed ? html`<option value="changed" selected>${changed}</option>` : nothing}
         ${known ? nothing : option(reed, reed)} ${option("", words.allRound)}

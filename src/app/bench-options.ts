@@ -1,32 +1,58 @@
 import { LitElement, css, html, nothing } from "lit";
-import type { Bench, Layer } from "../reed/bench.js";
+import { ownTarget, type Bench, type Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { targets } from "../reed/targets.js";
 import { look } from "../widgets/look.js";
+import type { Handle } from "../widgets/triangle-drag.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction } from "./bench-state.js";
+import { layerSign, layerSignStyle, type LayerLine } from "./layer-sign.js";
+
+/** Another thing shall be moved on the triangle. */
+export class MovesPickedEvent extends Event {
+  readonly moves: Handle;
+  constructor(moves: Handle) {
+    super("moves-picked", { bubbles: true, composed: true });
+    this.moves = moves;
+  }
+}
 
 /**
  * How the recipe follows the point, and what is laid over the triangle.
  *
- * @fires bench-action - another way of following, a layer on or off
+ * @fires bench-action - another way of following, a layer on or off, a target
+ * @fires moves-picked - the point or one's own target shall be moved
  */
 export class BenchOptions extends LitElement {
   static override styles = [
     look,
+    layerSignStyle,
     css`
       :host {
         display: block;
       }
       fieldset,
-      .layers {
+      .line,
+      .targets {
         display: flex;
         flex-wrap: wrap;
-        gap: 0.2rem 1rem;
+        gap: 0.1rem 1rem;
         align-items: center;
-        margin: 0 0 0.4rem;
+        margin: 0;
         padding: 0;
         border: 0;
+      }
+      .layers,
+      .targets {
+        margin-top: 0.5rem;
+        padding-top: 0.5rem;
+        border-top: 1px solid var(--rule);
+      }
+      .targets {
+        gap: 0.4rem 1rem;
+      }
+      .targets label {
+        flex-wrap: wrap;
       }
       legend {
         float: inline-start;
@@ -37,18 +63,26 @@ export class BenchOptions extends LitElement {
         display: inline-flex;
         gap: 0.4rem;
         align-items: center;
+        max-width: 100%;
         min-height: 1.75rem;
         cursor: pointer;
       }
-      label {
-        max-width: 100%;
-      }
       select {
+        flex: 1 1 auto;
         min-width: 0;
         max-width: 100%;
-        flex: 1 1 8rem;
+      }
+      .line select {
+        min-height: 1.75rem;
+        padding: 0.1rem 0.3rem;
+        font-size: 0.8125rem;
+      }
+      .line label + label {
+        color: var(--ink-soft);
+        font-size: 0.8125rem;
       }
       input {
+        flex: none;
         width: 1.1rem;
         height: 1.1rem;
         margin: 0;
@@ -56,42 +90,95 @@ export class BenchOptions extends LitElement {
       }
       .hint {
         flex-basis: 100%;
-        margin: 0;
+        margin: 0 0 0.3rem;
         color: var(--ink-soft);
         font-size: 0.8125rem;
       }
     `,
   ];
 
-  static override properties = { bench: { attribute: false }, text: { attribute: false } };
+  static override properties = {
+    bench: { attribute: false },
+    moves: { type: String },
+    text: { attribute: false },
+  };
 
   declare bench: Bench;
+  /** What clicks and keys move on the triangle. */
+  declare moves: Handle;
   declare text: Catalogue;
 
   constructor() {
     super();
     this.text = english;
+    this.moves = "point";
   }
 
   override render() {
     const words = this.text.triangle;
     const { finished, layers } = this.bench;
-    const explained = ["readingLines", "certainty", "pulls", "reach"] as const;
-    const legends = explained
-      .filter((layer) => layers.includes(layer))
-      .map((layer) => words.legend[layer]);
+    const of100 = layers.includes("coverage95") ? 95 : 68;
+    const certaintyLegend = words.legend.certainty(of100, layers.includes("gaugeAlone"));
+    const eachPull = this.#layer("eachPull", words.eachPull);
     return html`<fieldset>
         <legend>${words.follows}</legend>
         ${this.#choice(false, words.newReed)} ${this.#choice(true, words.finishedReed)}
-        <span class="hint">${finished ? words.finishedReedHint : words.newReedHint}</span>
+        <p class="hint">${finished ? words.finishedReedHint : words.newReedHint}</p>
       </fieldset>
-      <div class="layers">
-        ${this.#layer("readingLines", words.readingLines)}
-        ${this.#layer("certainty", words.certainty)} ${this.#layer("pulls", words.pulls)}
-        ${layers.includes("pulls") ? this.#layer("eachPull", words.eachPull) : nothing}
-        ${this.#layer("reach", words.reach)} ${this.#targets()}
+      <div role="group" aria-label=${words.layers} class="layers">
+        ${this.#line("readingLines", words.readingLines, words.legend.readingLines)}
+        ${this.#line("certainty", words.certainty, certaintyLegend, this.#certainty())}
+        ${this.#line("pulls", words.pulls, words.legend.pulls, eachPull)}
+        ${this.#line("reach", words.reach, words.legend.reach)}
       </div>
-      ${legends.length > 0 ? html`<p class="hint">${legends.join(" ")}</p>` : nothing}`;
+      <div class="targets">${this.#targets()} ${this.#moves()}</div>`;
+  }
+
+  /** A layer with its switch; when it is on, with what can be chosen of it and its legend. */
+  #line(layer: LayerLine, label: string, legend: string, more: unknown = nothing) {
+    const on = this.bench.layers.includes(layer);
+    return html`<div class="line">
+      ${this.#layer(layer, label, layerSign(layer))} ${on ? more : nothing}
+      ${on ? html`<p class="hint">${legend}</p>` : nothing}
+    </div>`;
+  }
+
+  /** From what the ellipse is computed, and how many cases of 100 it holds. */
+  #certainty() {
+    const words = this.text.triangle;
+    const { layers } = this.bench;
+    const choice = (layer: Layer, label: string, off: string, on: string) =>
+      html`<label
+        >${label}
+        <select
+          @change=${(event: Event) => this.#act({ type: "layer-set", layer, on: picked(event) === "on" })}
+        >
+          <option value="off" ?selected=${!layers.includes(layer)}>${off}</option>
+          <option value="on" ?selected=${layers.includes(layer)}>${on}</option>
+        </select></label
+      >`;
+    const percent = this.text.percent;
+    return html`${choice("gaugeAlone", words.certaintyFrom, words.withRecipe, words.gaugeAlone)}
+    ${choice("coverage95", words.coverage, percent(0.68), percent(0.95))}`;
+  }
+
+  /** What clicks and keys move, where there is more than one thing to move: also the way to pick one of two that overlap. */
+  #moves() {
+    if (this.bench.target !== ownTarget) return nothing;
+    const words = this.text.moving;
+    return html`<label
+      >${words.label}
+      <select
+        @change=${(event: Event) => this.dispatchEvent(new MovesPickedEvent(picked(event) as Handle))}
+      >
+        ${(["point", "aim"] as const).map(
+          (handle) =>
+            html`<option value=${handle} ?selected=${handle === this.moves}>
+              ${words[handle]}
+            </option>`,
+        )}
+      </select></label
+    >`;
   }
 
   #targets() {
@@ -104,12 +191,15 @@ export class BenchOptions extends LitElement {
           ({ id, label }) =>
             html`<option value=${id} ?selected=${id === this.bench.target}>${label}</option>`,
         )}
+        <option value=${ownTarget} ?selected=${this.bench.target === ownTarget}>
+          ${words.own}
+        </option>
       </select></label
     >`;
   }
 
   #onTarget(event: Event): void {
-    this.#act({ type: "target-set", target: (event.target as HTMLSelectElement).value });
+    this.#act({ type: "target-set", target: picked(event) });
   }
 
   #choice(finished: boolean, label: string) {
@@ -123,7 +213,7 @@ export class BenchOptions extends LitElement {
     >`;
   }
 
-  #layer(layer: Layer, label: string) {
+  #layer(layer: Layer, label: string, sign: unknown = nothing) {
     const toggled = (event: Event): void =>
       this.#act({ type: "layer-set", layer, on: (event.target as HTMLInputElement).checked });
     return html`<label
@@ -131,11 +221,15 @@ export class BenchOptions extends LitElement {
         type="checkbox"
         .checked=${this.bench.layers.includes(layer)}
         @change=${toggled}
-      />${label}</label
+      />${sign}${label}</label
     >`;
   }
 
   #act(action: BenchAction): void {
     this.dispatchEvent(new BenchActionEvent(action));
   }
+}
+
+function picked(event: Event): string {
+  return (event.target as HTMLSelectElement).value;
 }

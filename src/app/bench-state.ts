@@ -1,9 +1,12 @@
-import type { Blend } from "../engine/blend.js";
+import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
 import { mapFor } from "./measured-map.js";
-import { newBench, type Bench, type Layer } from "../reed/bench.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
+import { place } from "../engine/place.js";
+import { newBench, ownTarget, thousandthsBlend, type Bench, type Layer } from "../reed/bench.js";
+import { targets } from "../reed/targets.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
 
@@ -40,6 +43,10 @@ export type BenchAction =
   | { readonly type: "finished-set"; readonly finished: boolean }
   | { readonly type: "unit-set"; readonly unit: LengthUnit }
   | { readonly type: "target-set"; readonly target: string }
+  | { readonly type: "aim-moved"; readonly aim: Blend; readonly gesture?: string }
+  | { readonly type: "reed-pinned" }
+  | { readonly type: "reed-unpinned" }
+  | { readonly type: "reeds-swapped" }
   | { readonly type: "layer-set"; readonly layer: Layer; readonly on: boolean }
   | {
       readonly type: "reed-loaded";
@@ -92,7 +99,15 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
     case "unit-set":
       return viewed(state, { unit: action.unit });
     case "target-set":
-      return viewed(state, { target: action.target });
+      return step(state, withTarget(state, action.target));
+    case "aim-moved":
+      return step(state, withAim(present, action.aim), action.gesture);
+    case "reed-pinned":
+      return step(state, pinned(present));
+    case "reed-unpinned":
+      return step(state, unpinned(present));
+    case "reeds-swapped":
+      return step(state, swapped(present));
     case "layer-set":
       return viewed(state, { layers: withName(present.bench.layers, action.layer, action.on) });
     case "reed-loaded":
@@ -121,6 +136,48 @@ function step(state: BenchState, present: Moment, gesture?: string): BenchState 
 
 function withBench({ bench, readings }: Moment, change: Partial<Bench>): Moment {
   return { bench: { ...bench, ...change }, readings };
+}
+
+/** A target picked for the first time as one's own starts from the target before it, or from the reed. */
+function withTarget({ model, present }: BenchState, target: string): Moment {
+  const { bench } = present;
+  if (target === bench.target) return present;
+  if (target !== ownTarget || bench.aim) return { ...present, bench: { ...bench, target } };
+  const before = targets.find(({ id }) => id === bench.target)?.blend;
+  const map = mapFor(model, bench.values);
+  const start = before ?? (map ? place(map, bench.values).blend : centreBlend);
+  return { ...present, bench: { ...bench, target, aim: wholeThousandths(start) } };
+}
+
+function withAim(moment: Moment, blend: Blend): Moment {
+  const aim = wholeThousandths(blend);
+  const { bench } = moment;
+  if (bench.target === ownTarget && bench.aim && blendDistance(bench.aim, aim) === 0) return moment;
+  return { ...moment, bench: { ...bench, target: ownTarget, aim } };
+}
+
+/** A place of the triangle in whole thousandths, as an address holds it. */
+function wholeThousandths(blend: Blend): Blend {
+  const [high, low] = nearestBlend(blend).map((share) => Math.round(share * 1000));
+  return thousandthsBlend(high!, Math.min(low!, 1000 - high!));
+}
+
+function pinned(moment: Moment): Moment {
+  const { reed, values } = moment.bench;
+  return { ...moment, bench: { ...moment.bench, pinned: { reed, values } } };
+}
+
+function unpinned(moment: Moment): Moment {
+  const { pinned: gone, ...bench } = moment.bench;
+  return gone ? { ...moment, bench } : moment;
+}
+
+/** The pinned reed comes to the bench, the other is pinned; single readings belong to a reed that has left. */
+function swapped(moment: Moment): Moment {
+  const { bench } = moment;
+  if (!bench.pinned) return moment;
+  const { reed, values, pinned: other } = bench;
+  return { bench: { ...bench, ...other, locked: [], pinned: { reed, values } }, readings: {} };
 }
 
 /** How the bench is looked at is no step of undo. */
@@ -168,16 +225,22 @@ function taken(
 }
 
 function reset({ model, present }: BenchState): Moment {
-  const { unit, layers, target } = present.bench;
-  return { bench: { ...newBench(model), unit, layers, target }, readings: {} };
+  const {
+    values: _values,
+    reed: _reed,
+    locked: _locked,
+    finished: _finished,
+    ...kept
+  } = present.bench;
+  return { bench: { ...newBench(model), ...kept }, readings: {} };
 }
 
 function travelled(state: BenchState, way: "past" | "future"): BenchState {
   const { gesture: _open, ...rest } = state;
   const reached = way === "past" ? state.past.at(-1) : state.future[0];
   if (!reached) return rest;
-  const { unit, layers, target } = state.present.bench;
-  const present = { ...reached, bench: { ...reached.bench, unit, layers, target } };
+  const { unit, layers } = state.present.bench;
+  const present = { ...reached, bench: { ...reached.bench, unit, layers } };
   return way === "past"
     ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
     : { ...rest, present, past: [...state.past, state.present], future: state.future.slice(1) };

@@ -12,6 +12,7 @@ import type { Catalogue, Sentence } from "../reed/catalogue.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { describeReed } from "../reed/sentence.js";
 import { followPoint, type BenchState, type Moment } from "./bench-state.js";
+import { compareReeds, type Comparison } from "./comparison.js";
 import { mapFor } from "./measured-map.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
@@ -21,8 +22,10 @@ export interface BenchView {
   readonly pulls: readonly Pull[];
   readonly ellipse?: CertaintyEllipse;
   readonly gaugeEllipse?: CertaintyEllipse;
-  /** The one that is drawn, at 68 %: at 95 % it would hide the triangle. */
+  /** The one that is drawn: at 68 % unless 95 % is asked for, which covers much of the triangle. */
   readonly drawnEllipse?: CertaintyEllipse;
+  /** The pinned reed beside this one; absent when none is pinned. */
+  readonly comparison?: Comparison;
   /** Where the point was before the last step. */
   readonly ghost?: Blend;
   /** The pulls head to tail, by group or one by one; empty when the layer is off. */
@@ -43,10 +46,12 @@ export interface BenchView {
  */
 export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const { model, present } = state;
-  const { values } = present.bench;
+  const { values, layers, pinned } = present.bench;
   const map = mapFor(model, values);
+  const comparison = pinned ? { comparison: compareReeds(model, values, pinned) } : {};
   if (!map)
     return {
+      ...comparison,
       pulls: [],
       chain: [],
       earlier: {},
@@ -61,13 +66,18 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const all = pulls(map, values);
   const reach = reachOf(state, map);
   return {
+    ...comparison,
     map,
     placed,
     pulls: all,
     chain: chainOf(state, all),
     ...(reach ? { reach } : {}),
     ellipse,
-    drawnEllipse: certaintyEllipse(map, { gaugeError, coverage: 0.68 }),
+    drawnEllipse: certaintyEllipse(map, {
+      gaugeError,
+      coverage: layers.includes("coverage95") ? 0.95 : 0.68,
+      ...(layers.includes("gaugeAlone") ? { recipeScatter: 0 } : {}),
+    }),
     gaugeEllipse: certaintyEllipse(map, { gaugeError, recipeScatter: 0 }),
     ...(ghost ? { ghost } : {}),
     sentence: describeReed({ model, values, place: { map, placed }, doubt }, text),

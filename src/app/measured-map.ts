@@ -1,18 +1,19 @@
 import { compileModel, type BlendMap } from "../engine/compile.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 
-// A drag asks for the same map at every move: the last one is kept.
-let last:
-  | { readonly model: ReedModel; readonly key: string; readonly map: BlendMap | undefined }
-  | undefined;
+// A drag asks for the same few maps at every move (the reed's, the one before, the pinned one): the last ones are kept.
+const kept = new Map<string, BlendMap | undefined>();
+const mostKept = 8;
+let keptModel: ReedModel | undefined;
 
 /** The map for the features that were measured; undefined when they cannot tell the purposes apart. */
 export function mapFor(model: ReedModel, values: Values): BlendMap | undefined {
   const measured = model.features.map(({ id }) => id).filter((id) => values[id] !== undefined);
   const key = measured.join(" ");
-  if (last?.model !== model || last.key !== key)
-    last = { model, key, map: compileOrNot(model, measured) };
-  return last.map;
+  if (keptModel !== model || (kept.size >= mostKept && !kept.has(key))) kept.clear();
+  keptModel = model;
+  if (!kept.has(key)) kept.set(key, compileOrNot(model, measured));
+  return kept.get(key);
 }
 
 function compileOrNot(model: ReedModel, features: readonly FeatureId[]): BlendMap | undefined {

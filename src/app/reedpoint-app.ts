@@ -1,13 +1,13 @@
-import { LitElement, html, nothing } from "lit";
+import { LitElement, html, nothing, type PropertyValues } from "lit";
+import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
-import { decodeBench, encodeBench } from "../reed/bench.js";
+import { decodeBench, encodeBench, ownTarget } from "../reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
-import { targets } from "../reed/targets.js";
-import { lengthUnits, type LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
 import type {
+  AimPickedEvent,
   BlendPickedEvent,
   FeaturePointedEvent,
   LockPickedEvent,
@@ -15,52 +15,44 @@ import type {
   ValuePickedEvent,
 } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
-import { ReedCertainty } from "../widgets/reed-certainty.js";
-import { ReedDrawing } from "../widgets/reed-drawing.js";
-import { ReedRecipe } from "../widgets/reed-recipe.js";
-import { ReedSentence } from "../widgets/reed-sentence.js";
-import { ReedShares } from "../widgets/reed-shares.js";
-import { ReedTriangle } from "../widgets/reed-triangle.js";
+import { ReedComparison } from "../widgets/reed-comparison.js";
+import type { Handle } from "../widgets/triangle-drag.js";
 import { AddressBar } from "./address-bar.js";
 import { Announcer } from "./announcer.js";
 import { appStyle } from "./app-style.js";
 import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
-import { BenchOptions } from "./bench-options.js";
+import { BenchControls } from "./bench-controls.js";
+import { BenchDrawing } from "./bench-drawing.js";
+import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
 import { ReadingsDialog } from "./readings-dialog.js";
+import { BenchPlace } from "./bench-place.js";
+import { BenchRecipe } from "./bench-recipe.js";
+import { BenchWords, type Shown } from "./bench-words.js";
 import { Pace } from "./pace.js";
-import { isNarrow, triangleHeight } from "./page-width.js";
-import { stoppedLine } from "./stopped-line.js";
-import {
-  reduce,
-  startState,
-  type BenchAction,
-  type BenchState,
-  type Moment,
-} from "./bench-state.js";
+import { roomOf, sameRoom, type Room } from "./page-width.js";
+import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
 import { viewBench, type BenchView } from "./bench-view.js";
-import { targetLine } from "./target-line.js";
+import { wayBetween } from "./way-between.js";
 import { undoKey } from "./undo-key.js";
 import { setTheme, type Theme } from "./theme.js";
 
-define("reed-triangle", ReedTriangle);
-define("reed-shares", ReedShares);
-define("reed-recipe", ReedRecipe);
-define("reed-drawing", ReedDrawing);
-define("reed-sentence", ReedSentence);
-define("reed-certainty", ReedCertainty);
 define("bench-header", BenchHeader);
-define("bench-options", BenchOptions);
+define("bench-drawing", BenchDrawing);
+define("bench-place", BenchPlace);
+define("bench-recipe", BenchRecipe);
+define("bench-words", BenchWords);
+define("bench-controls", BenchControls);
+define("reed-comparison", ReedComparison);
 define("readings-dialog", ReadingsDialog);
 
-/** A moment of the bench and what is seen of it. */
-interface Shown {
-  readonly moment: Moment;
-  readonly view: BenchView;
-}
-
-const moved = new Set<BenchAction["type"]>(["value-set", "point-moved", "gesture-ended"]);
+const moved = new Set<BenchAction["type"]>([
+  "value-set",
+  "point-moved",
+  "aim-moved",
+  "gesture-ended",
+]);
 
 /** The app: owner of the one state. Child event → action → new state → properties down. */
 export class ReedpointApp extends LitElement {
@@ -72,9 +64,10 @@ export class ReedpointApp extends LitElement {
     notice: { state: true },
     said: { state: true },
     theme: { state: true },
-    narrow: { state: true },
-    triangleHeight: { state: true },
+    room: { state: true },
     pointed: { state: true },
+    moves: { state: true },
+    way: { state: true },
   };
 
   declare text: Catalogue;
@@ -82,11 +75,14 @@ export class ReedpointApp extends LitElement {
   declare notice: string;
   declare said: string;
   declare theme: Theme;
-  /** One column: the triangle then stays in sight, so it must leave room. */
-  declare narrow: boolean;
-  declare triangleHeight: number;
+  /** How much room the page has. */
+  declare room: Room;
   /** The feature at whose place the pointer or the keyboard is. */
   declare pointed: FeatureId | undefined;
+  /** What clicks and keys move on the triangle. */
+  declare moves: Handle;
+  /** Along which the point is seen going to its new place. */
+  declare way: readonly Blend[];
 
   readonly #model: ReedModel = bassoonModel;
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
@@ -101,8 +97,9 @@ export class ReedpointApp extends LitElement {
     this.notice = "";
     this.said = "";
     this.theme = "auto";
-    this.narrow = isNarrow();
-    this.triangleHeight = triangleHeight();
+    this.room = roomOf(document.documentElement);
+    this.moves = "point";
+    this.way = [];
     this.state = startState(this.#model);
     const code = this.#address.code();
     if (code) this.#start(code);
@@ -125,6 +122,13 @@ export class ReedpointApp extends LitElement {
     window.removeEventListener("keydown", this.#onKey);
   }
 
+  /** The page speaks the catalogue's language, and runs the way its script runs; forms for one column leave room for the sheet. */
+  override updated(changed: PropertyValues<this>): void {
+    const page = document.documentElement;
+    if (changed.has("text")) [page.lang, page.dir] = [this.text.language, this.text.direction];
+    if (changed.has("room")) page.toggleAttribute("data-narrow", this.room.narrow);
+  }
+
   /** The first thing a link opens has nothing before it that undo could bring back. */
   #start(code: string): void {
     const { bench, problems } = decodeBench(code, this.#model, this.text);
@@ -141,7 +145,9 @@ export class ReedpointApp extends LitElement {
   #dispatch(action: BenchAction): void {
     const next = reduce(this.state, action);
     if (next === this.state) return;
+    this.way = wayBetween(this.state, next);
     this.state = next;
+    if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     this.#address.tell(encodeBench(next.present.bench, this.#model));
     if (moved.has(action.type)) this.#announcer.later(() => this.#told(next, action));
@@ -173,6 +179,7 @@ export class ReedpointApp extends LitElement {
         .canUndo=${this.state.past.length > 0}
         .canRedo=${this.state.future.length > 0}
         .theme=${this.theme}
+        .compact=${this.room.compact}
         @bench-action=${this.#onAction}
         @theme-picked=${this.#onTheme}
         @table-asked=${this.#openDialog}
@@ -188,34 +195,50 @@ export class ReedpointApp extends LitElement {
         .text=${this.text}
         @readings-taken=${this.#onReadings}
       ></readings-dialog>
-      <div class="page">
-        <main
-          tabindex="-1"
-          @value-picked=${this.#onValue}
-          @blend-picked=${this.#onBlend}
-          @lock-picked=${this.#onLock}
-          @feature-pointed=${this.#onPointed}
-          @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
-        >
-          ${this.#drawing(drawn)} ${this.#place(view)} ${this.#under(worded, drawn)} ${this.#recipe(drawn)}
-        </main>
+      <div
+        class="bench"
+        @value-picked=${this.#onValue}
+        @lock-picked=${this.#onLock}
+        @blend-picked=${this.#onBlend}
+        @aim-picked=${this.#onAim}
+        @bench-action=${this.#onAction}
+        @moves-picked=${this.#onMoves}
+        @feature-pointed=${this.#onPointed}
+        @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
+      >
+        <div class="page">
+          <main tabindex="-1">
+            ${this.#place(view)}
+            <bench-words
+              class="says"
+              .state=${this.state}
+              .shown=${worded}
+              .text=${this.text}
+            ></bench-words>
+            ${this.#drawing(drawn)}
+            ${
+              this.room.narrow && !worded.view.comparison
+                ? nothing
+                : html`<div class="side">
+                    ${this.room.narrow ? nothing : this.#recipe(drawn)} ${this.#comparison(worded)}
+                  </div>`
+            }
+            <bench-controls
+              class="under"
+              .state=${this.state}
+              .drawn=${drawn}
+              .worded=${worded}
+              .moves=${this.moves}
+              .picture=${() => this.#placePart.picture}
+              .pictureWords=${() => this.#placePart.pictureWords}
+              .text=${this.text}
+            ></bench-controls>
+          </main>
+        </div>
+        ${this.room.narrow ? this.#recipe(drawn) : nothing}
       </div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
-  }
-
-  #unitChoice() {
-    return html`<label class="unitChoice"
-      >${this.text.bar.unit}
-      <select @change=${this.#onUnit}>
-        ${lengthUnits.map(
-          (unit) =>
-            html`<option value=${unit} ?selected=${unit === this.state.present.bench.unit}>
-              ${this.text.units[unit].name}
-            </option>`,
-        )}
-      </select></label
-    >`;
   }
 
   #noticeBar() {
@@ -232,90 +255,74 @@ export class ReedpointApp extends LitElement {
   }
 
   #place(view: BenchView) {
-    const { bench } = this.state.present;
-    const target = targets.find(({ id }) => id === bench.target);
-    return html`<section class="place" aria-label=${this.text.triangle.title}>
-        <h1 class="printOnly">${bench.reed || this.text.bar.allRound}</h1>
-        <reed-triangle
-          .blend=${view.placed?.raw}
-          .ghost=${view.ghost}
-          .ellipse=${view.drawnEllipse}
-          .layers=${bench.layers}
-          .chain=${view.chain}
-          .reach=${view.reach}
-          .target=${target}
-          .greatestHeight=${this.triangleHeight}
-          .text=${this.text}
-        ></reed-triangle>
-      </section>`;
-  }
-
-  #under({ moment: { bench }, view }: Shown, drawn: Shown) {
-    const target = targets.find(({ id }) => id === bench.target);
-    const story = isUnchanged(this.state)
-      ? demoReeds.find((one) => one.reed === bench.reed)
-      : undefined;
-    return html`<div class="under">
-        <p class="stopped" ?hidden=${!view.placed}>
-          ${stoppedLine(this.#model, bench, view, this.text)}
-        </p>
-        <reed-sentence .sentence=${view.sentence}></reed-sentence>
-        <reed-certainty
-          .blend=${view.placed?.raw}
-          .ellipse=${view.ellipse}
-          .gaugeEllipse=${view.gaugeEllipse}
-          .text=${this.text}
-        ></reed-certainty>
-        ${target && view.placed ? html`<p class="story">${targetLine(target, view.placed.raw, this.text)} ${target.why}</p>` : nothing}
-        ${story ? html`<p class="story">${story.story}</p>` : nothing}
-        <reed-shares .blend=${drawn.view.placed?.raw} .text=${this.text}></reed-shares>
-        <bench-options
-          .bench=${this.state.present.bench}
-          .text=${this.text}
-          @bench-action=${this.#onAction}
-        ></bench-options>
-        <details class="noPrint">
-          <summary>${this.text.triangle.help}</summary>
-          <p>${this.text.triangle.instructions}</p>
-          <p>${this.text.triangle.convention}</p>
-        </details>
-        <p class="honest">${this.text.certainty.modelNote}</p>
-      </div>`;
+    return html`<bench-place
+      class="place"
+      .bench=${this.state.present.bench}
+      .view=${view}
+      .way=${this.way}
+      .moves=${this.moves}
+      .greatestHeight=${this.room.triangleHeight}
+      .text=${this.text}
+    ></bench-place>`;
   }
 
   #drawing({ moment }: Shown) {
-    const { values, unit } = moment.bench;
     return html`<section class="card drawing" aria-label=${this.text.drawing.title}>
-      <h2>${this.text.drawing.title}</h2>
-      <reed-drawing
+      <bench-drawing
         .model=${this.#model}
-        .values=${values}
-        .unit=${unit}
-        .lying=${this.narrow}
+        .bench=${moment.bench}
+        .lying=${this.room.narrow}
         .pointed=${this.pointed}
         .text=${this.text}
-      ></reed-drawing>
+      ></bench-drawing>
     </section>`;
   }
 
-  #recipe({ moment: { bench, readings }, view }: Shown) {
-    return html`<section class="card recipe" tabindex="-1" aria-label=${this.text.recipe.title}>
-      <div class="cardHead">
-        <h2>${this.text.recipe.title}</h2>
-        ${this.#unitChoice()}
-      </div>
-      <reed-recipe
+  #recipe({ moment, view }: Shown) {
+    return html`<bench-recipe
+      class="recipe"
+      .model=${this.#model}
+      .moment=${moment}
+      .view=${view}
+      .pointed=${this.pointed}
+      .sheet=${this.room.narrow}
+      .text=${this.text}
+      @sheet-opened=${this.#onSheet}
+    ></bench-recipe>`;
+  }
+
+  #comparison({ moment: { bench }, view }: Shown) {
+    const { comparison, placed } = view;
+    if (!comparison) return nothing;
+    const { pinned, blend, differences, onlyOne } = comparison;
+    const { text } = this;
+    const name = (reed: string): string => reed || text.bar.allRound;
+    return html`<section class="card compare" aria-label=${text.compare.pinned(name(pinned.reed))}>
+      <reed-comparison
         .model=${this.#model}
-        .values=${bench.values}
-        .readings=${readings}
-        .locked=${bench.locked}
-        .pulls=${view.pulls}
-        .earlier=${view.earlier}
-        .pointed=${this.pointed}
+        .mine=${{ name: name(bench.reed), values: bench.values, blend: placed?.raw }}
+        .pinned=${{ name: name(pinned.reed), values: pinned.values, blend }}
+        .differences=${differences}
+        .onlyOne=${onlyOne}
         .unit=${bench.unit}
-        .text=${this.text}
-      ></reed-recipe>
+        .text=${text}
+        @swap-asked=${() => this.#dispatch({ type: "reeds-swapped" })}
+        @unpin-asked=${() => this.#dispatch({ type: "reed-unpinned" })}
+      ></reed-comparison>
     </section>`;
+  }
+
+  get #placePart(): BenchPlace {
+    return this.renderRoot.querySelector<BenchPlace>("bench-place")!;
+  }
+
+  get #recipePart(): BenchRecipe {
+    return this.renderRoot.querySelector<BenchRecipe>("bench-recipe")!;
+  }
+
+  /** The triangle comes to the top of the window, above the open sheet. */
+  #onSheet(): void {
+    this.renderRoot.querySelector(".place")?.scrollIntoView({ block: "start" });
   }
 
   #onValue(event: ValuePickedEvent): void {
@@ -332,8 +339,16 @@ export class ReedpointApp extends LitElement {
     this.#dispatch({ type: "point-moved", target: event.blend, gesture: event.gesture });
   }
 
+  #onAim(event: AimPickedEvent): void {
+    this.#dispatch({ type: "aim-moved", aim: event.aim, gesture: event.gesture });
+  }
+
+  #onMoves(event: MovesPickedEvent): void {
+    this.moves = event.moves;
+  }
+
   #goToRecipe(): void {
-    this.renderRoot.querySelector<HTMLElement>(".recipe")?.focus();
+    void this.#recipePart.show();
   }
 
   get #dialog(): ReadingsDialog {
@@ -365,10 +380,6 @@ export class ReedpointApp extends LitElement {
     this.notice = this.text.readings.accepted(count, kept);
   }
 
-  #onUnit(event: Event): void {
-    this.#dispatch({ type: "unit-set", unit: picked(event) as LengthUnit });
-  }
-
   #onAction(event: BenchActionEvent): void {
     this.#dispatch(event.action);
   }
@@ -390,8 +401,8 @@ export class ReedpointApp extends LitElement {
   }
 
   #onWidth(): void {
-    this.narrow = isNarrow();
-    this.triangleHeight = triangleHeight();
+    const room = roomOf(document.documentElement);
+    if (!sameRoom(room, this.room)) this.room = room;
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
@@ -400,10 +411,6 @@ export class ReedpointApp extends LitElement {
     event.preventDefault();
     this.#dispatch({ type });
   };
-}
-
-function picked(event: Event): string {
-  return (event.target as HTMLSelectElement).value;
 }
 
 define("reedpoint-app", ReedpointApp);

@@ -104,9 +104,12 @@ function bandsOf(
     { length: Math.max(1, most - least) },
     (_, i) => (least + i) * bandStep,
   );
-  const make = contours().size([...size]).smooth(true);
+  const make = contours()
+    .size([...size])
+    .smooth(true);
   return limits.map((from, i) => {
-    const path = i === 0 ? outline : contourPath(make.contour(grid, from).coordinates, size, length, at);
+    const path =
+      i === 0 ? outline : contourPath(make.contour(grid, from).coordinates, size, length, at);
     return { from, to: from + bandStep, light: lightThrough(from + bandStep / 2), path };
   });
 }

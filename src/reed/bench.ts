@@ -1,3 +1,4 @@
+import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { english, type Catalogue } from "./catalogue.js";
 import { allRoundValue } from "./reading-text.js";
@@ -5,7 +6,14 @@ import { targets } from "./targets.js";
 import { toThousandths, type LengthUnit } from "./units.js";
 
 /** What can be laid over the triangle. */
-export type Layer = "readingLines" | "certainty" | "pulls" | "eachPull" | "reach";
+export type Layer = (typeof layerNames)[number];
+
+/** A reed laid beside the one on the bench. */
+export interface PinnedReed {
+  /** What it is called; empty for the all-round reed. */
+  readonly reed: string;
+  readonly values: Values;
+}
 
 /** The state of a bench: what a link, a lesson step, a saved file and a test fixture hold. */
 export interface Bench {
@@ -19,15 +27,30 @@ export interface Bench {
   /** Whether the recipe follows the point as on a finished reed (cane does not go back). */
   readonly finished: boolean;
   readonly unit: LengthUnit;
-  /** Id of the kind of part aimed for; empty for none. */
+  /** Id of the kind of part aimed for, or "own" for the place in `aim`; empty for none. */
   readonly target: string;
+  /** A target of one's own, in whole thousandths; kept while another target is picked. */
+  readonly aim?: Blend;
+  /** The reed to compare with. */
+  readonly pinned?: PinnedReed;
   readonly layers: readonly Layer[];
 }
 
 /** The version of the compact form; another one is refused with a clear word. */
 export const benchVersion = 1;
 
-const layerNames: readonly Layer[] = ["readingLines", "certainty", "pulls", "eachPull", "reach"];
+/** The target whose place is the bench's own `aim`. */
+export const ownTarget = "own";
+
+const layerNames = [
+  "readingLines",
+  "certainty",
+  "gaugeAlone",
+  "coverage95",
+  "pulls",
+  "eachPull",
+  "reach",
+] as const;
 const unitNames: readonly LengthUnit[] = ["mm", "in", "thou"];
 
 /** Every feature at the mean of its three corner values, in whole thousandths. */
@@ -58,25 +81,31 @@ export function newBench(model: ReedModel): Bench {
  * @example encodeBench(newBench(bassoonModel), bassoonModel).startsWith("v=1&model=bassoon") → true
  */
 export function encodeBench(bench: Bench, model: ReedModel): string {
-  const cells = model.features.map(({ id }) => {
-    const value = bench.values[id];
-    return value === undefined ? "_" : String(Math.round(value * 1000));
-  });
+  const { aim, pinned } = bench;
   const parts = [
     ["v", String(benchVersion)],
     ["model", bench.model],
     ["reed", bench.reed],
-    ["values", cells.join(".")],
+    ["values", cellsOf(bench.values, model)],
     ["locked", bench.locked.join(".")],
     ["finished", bench.finished ? "1" : ""],
     ["unit", bench.unit === "mm" ? "" : bench.unit],
     ["target", bench.target],
+    ["aim", aim ? `${Math.round(aim[0] * 1000)}.${Math.round(aim[1] * 1000)}` : ""],
+    ["pinned", pinned ? cellsOf(pinned.values, model) : ""],
+    ["pinnedReed", pinned?.reed ?? ""],
     ["layers", bench.layers.join(".") || "none"],
   ];
   return parts
     .filter(([, value]) => value !== "")
     .map(([key, value]) => `${key}=${encodeURIComponent(value!)}`)
     .join("&");
+}
+
+function cellsOf(values: Values, model: ReedModel): string {
+  return model.features
+    .map(({ id }) => (values[id] === undefined ? "_" : String(Math.round(values[id] * 1000))))
+    .join(".");
 }
 
 /**
@@ -104,20 +133,31 @@ export function decodeBench(
     return { bench: fresh, problems };
   }
   const ids = model.features.map((feature) => feature.id);
+  const aim = readAim(fields.get("aim"), told);
+  const pinned = fields.get("pinned");
   const bench: Bench = {
     model: model.id,
-    reed: (fields.get("reed") ?? "").slice(0, 80),
-    values: readValues(fields.get("values"), model, told),
+    reed: readName(fields.get("reed")),
+    values: readValues(fields.get("values"), "values", model, told),
     locked: readNames(fields.get("locked"), ids, "locked", told),
     finished: readFlag(fields.get("finished"), told),
     unit: readNames(fields.get("unit"), unitNames, "unit", told)[0] ?? "mm",
     target:
       readNames(
         fields.get("target"),
-        targets.map(({ id }) => id),
+        [...targets.map(({ id }) => id), ...(aim ? [ownTarget] : [])],
         "target",
         told,
       )[0] ?? "",
+    ...(aim ? { aim } : {}),
+    ...(pinned === undefined
+      ? {}
+      : {
+          pinned: {
+            reed: readName(fields.get("pinnedReed")),
+            values: readValues(pinned, "pinned", model, told),
+          },
+        }),
     layers: readLayers(fields.get("layers"), told),
   };
   return { bench, problems };
@@ -142,15 +182,40 @@ function splitFields(text: string, { words, problems }: Telling): Map<string, st
   return fields;
 }
 
+function readName(text: string | undefined): string {
+  return (text ?? "").slice(0, 80);
+}
+
+/** Two shares in whole thousandths; the third is what they leave. */
+function readAim(text: string | undefined, { words, problems }: Telling): Blend | undefined {
+  if (text === undefined) return undefined;
+  const shares = /^(\d{1,4})\.(\d{1,4})$/.exec(text)?.slice(1).map(Number);
+  if (!shares || shares[0]! + shares[1]! > 1000) {
+    problems.push(words.aim(text));
+    return undefined;
+  }
+  return thousandthsBlend(shares[0]!, shares[1]!);
+}
+
+/**
+ * A blend of whole thousandths, as the compact form holds it.
+ *
+ * @example thousandthsBlend(250, 510) → [0.25, 0.51, 0.24]
+ */
+export function thousandthsBlend(high: number, low: number): Blend {
+  return [high / 1000, low / 1000, (1000 - high - low) / 1000];
+}
+
 function readValues(
   cells: string | undefined,
+  field: string,
   model: ReedModel,
   { words, problems }: Telling,
 ): Values {
   if (cells === undefined) return allRoundValues(model);
   const parts = cells.split(".");
   if (parts.length !== model.features.length) {
-    problems.push(words.cellCount(parts.length, model.features.length));
+    problems.push(words.cellCount(field, parts.length, model.features.length));
     return allRoundValues(model);
   }
   const values: Record<FeatureId, number> = {};
@@ -158,7 +223,7 @@ function readValues(
     const cell = parts[i]!;
     if (cell === "_") return;
     if (/^-?\d{1,7}$/.test(cell)) values[id] = Number(cell) / 1000;
-    else problems.push(words.value(id, cell));
+    else problems.push(words.value(field, id, cell));
   });
   return values;
 }

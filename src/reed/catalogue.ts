@@ -1,4 +1,5 @@
 import type { Purpose } from "../engine/model.js";
+import { comparisonWords } from "./comparison-words.js";
 
 /** A piece of a sentence: plain words, or the name of a purpose (drawn in its colour). */
 export type Phrase = string | { readonly purpose: Purpose; readonly words: string };
@@ -36,6 +37,11 @@ interface FeatureWords {
   readonly plural?: boolean;
 }
 
+const signedPercent = new Intl.NumberFormat("en-GB", {
+  style: "percent",
+  maximumFractionDigits: 0,
+  signDisplay: "exceptZero",
+});
 const percent = new Intl.NumberFormat("en-GB", { style: "percent", maximumFractionDigits: 0 });
 
 // Making a format costs a hundred times what using one does, and a drag writes forty numbers a move.
@@ -134,12 +140,17 @@ function rangeWords({ min, max, unit }: NamedRange): string {
 
 /** Every word that the screens say in English: one catalogue a language. */
 export const english = {
+  /** Language tag and direction of the script. */
+  language: "en-GB",
+  direction: "ltr" as "ltr" | "rtl",
   productName: "Reedpoint",
   purposes: purposeWords,
   corners: { high: "High register", low: "Soft and low", loud: "Full volume" } as Readonly<
     Record<Purpose, string>
   >,
   percent: (share: number): string => percent.format(Math.abs(share) < 0.005 ? 0 : share),
+  signedPercent: (share: number): string =>
+    signedPercent.format(Math.abs(share) < 0.005 ? 0 : share),
   number: (value: number, decimals: number): string => formatOf(decimals).format(value),
   list: (words: readonly string[]): string => list.format(words),
 
@@ -159,6 +170,7 @@ export const english = {
     unit: "Unit",
     undo: "Undo",
     redo: "Redo",
+    more: "More",
     reset: "Reset",
     theme: "Look",
     themes: { auto: "As the device", paper: "Paper", night: "Night" },
@@ -177,17 +189,25 @@ export const english = {
       "Right toward full volume, Down away from high register; Shift for fine steps, Page Up and Page Down for coarse " +
       "ones, Home for the centre.",
     help: "How to move the point",
+    layers: "Layers of the triangle",
     readingLines: "Reading lines",
     certainty: "Certainty",
     pulls: "Pulls",
     eachPull: "one by one",
+    certaintyFrom: "Certainty from",
+    withRecipe: "gauge and recipe",
+    gaugeAlone: "gauge alone",
+    coverage: "Ellipse for",
     reach: "Reach",
     legend: {
-      readingLines: "Reading lines: each ends on the side where its share is read.",
-      certainty: "Certainty: the reed lies inside the ellipse in 68 of 100 cases.",
-      pulls: "Pulls: from the all-round reed, head to tail, in the order of the recipe.",
+      readingLines: "Each ends on the side where its share is read.",
+      certainty: (of100: number, gaugeAlone: boolean): string =>
+        gaugeAlone
+          ? `Gauge errors alone keep the point inside the ellipse in ${of100} of 100 cases.`
+          : `The reed lies inside the ellipse in ${of100} of 100 cases.`,
+      pulls: "From the all-round reed, head to tail, in the order of the recipe.",
       reach:
-        "Reach: where hands can still bring this finished reed; the full line with easy amounts, the dashed one with all that is possible.",
+        "Where hands can still bring this finished reed; the full line with easy amounts, the dashed one with all that is possible.",
     },
     convention: "A share is 0 % on the side opposite its corner and 100 % in the corner.",
     centre: "all-round reed",
@@ -204,6 +224,8 @@ export const english = {
   target: {
     label: "Part to play",
     none: "none",
+    own: "My own target",
+    ownShares: "My target",
     within: (label: string): string => `It lies in the zone for ${label.toLowerCase()}.`,
     distance: (label: string, share: string, id: Purpose, more: boolean): string =>
       `For ${label.toLowerCase()} it needs above all ${share} ${more ? "more" : "less"} of ${purposeInSentence[id]}.`,
@@ -461,6 +483,8 @@ export const english = {
     },
   },
 
+  ...comparisonWords,
+
   linkProblems: {
     version: (found: string | undefined, allowed: number): string =>
       `version is ${linkField(found)}; allowed: ${allowed}.`,
@@ -468,10 +492,12 @@ export const english = {
       `model is ${linkField(found)}; allowed: "${allowed}".`,
     encoding: (field: string, found: string): string =>
       `${field} is "${found}"; allowed: text in URL encoding.`,
-    cellCount: (found: number, allowed: number): string =>
-      `values has ${found} cells; allowed: ${allowed}, one a feature.`,
-    value: (id: string, found: string): string =>
-      `values, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
+    cellCount: (field: string, found: number, allowed: number): string =>
+      `${field} has ${found} cells; allowed: ${allowed}, one a feature.`,
+    aim: (found: string): string =>
+      `aim is "${found}"; allowed: the shares high and low in whole thousandths, together at most 1000, as in 250.510.`,
+    value: (field: string, id: string, found: string): string =>
+      `${field}, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
     name: (field: string, found: string, allowed: readonly string[]): string =>
       `${field} names "${found}"; allowed: ${allowed.join(", ")}.`,
     finished: (found: string): string => `finished is "${found}"; allowed: 1 or 0.`,

@@ -19,6 +19,19 @@ export const targets: readonly Target[] = deepFreeze(
   targetsJson.targets.map(({ blend, ...target }) => ({ ...target, blend: toBlend(blend) })),
 );
 
+/**
+ * The target of a bench: a kind of part, or a place of one's own; undefined for none.
+ *
+ * @example targetOf({ target: "everyday" }, "own target").label → "Everyday rehearsal"
+ */
+export function targetOf(
+  { target, aim }: { readonly target: string; readonly aim?: Blend },
+  ownLabel: string,
+): Target | undefined {
+  if (target === "own") return aim && { id: target, label: ownLabel, blend: aim, why: "" };
+  return targets.find(({ id }) => id === target);
+}
+
 /** The file rounds a third to six digits; shares sum to 1 again here. */
 function toBlend([high = 0, low = 0, loud = 0]: readonly number[]): Blend {
   const sum = high + low + loud;

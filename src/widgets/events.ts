@@ -14,6 +14,17 @@ export class BlendPickedEvent extends Event {
   }
 }
 
+/** Asks the owner for another place of one's own target. */
+export class AimPickedEvent extends Event {
+  readonly aim: Blend;
+  readonly gesture: string;
+  constructor(aim: Blend, gesture: string) {
+    super("aim-picked", upward);
+    this.aim = aim;
+    this.gesture = gesture;
+  }
+}
+
 /** Asks the owner for another value of a feature, in its own unit; undefined: not measured. */
 export class ValuePickedEvent extends Event {
   readonly feature: FeatureId;

@@ -75,7 +75,10 @@ export class ReedCompass extends LitElement {
     `,
   ];
 
-  static override properties = { feature: { attribute: false }, pull: { attribute: false, hasChanged: pullChanged } };
+  static override properties = {
+    feature: { attribute: false },
+    pull: { attribute: false, hasChanged: pullChanged },
+  };
 
   declare feature: Feature;
   declare pull: Pull;

@@ -34,6 +34,7 @@ export class ReedDrawing extends LitElement {
     values: { attribute: false },
     unit: { type: String },
     lying: { type: Boolean },
+    brief: { type: Boolean },
     pointed: { type: String },
     text: { attribute: false },
     layoutWidth: { state: true },
@@ -48,6 +49,8 @@ export class ReedDrawing extends LitElement {
   declare unit: LengthUnit;
   /** On its side, as a strip. */
   declare lying: boolean;
+  /** Without the remarks and switches that another drawing beside it has already. */
+  declare brief: boolean;
   /** The feature whose place is to be marked. */
   declare pointed: FeatureId | undefined;
   declare text: Catalogue;
@@ -64,6 +67,7 @@ export class ReedDrawing extends LitElement {
     this.values = {};
     this.unit = "mm";
     this.lying = false;
+    this.brief = false;
     this.text = english;
     this.layoutWidth = 300;
     this.named = false;
@@ -111,21 +115,15 @@ export class ReedDrawing extends LitElement {
         height=${round(layout.height)}
         viewBox="0 0 ${round(layout.width)} ${round(layout.height)}"
         role="img"
-        aria-label=${this.#description()}
+        aria-label=${this.description}
         @pointermove=${(event: PointerEvent) => this.#onMove(event, layout, recipe)}
         @pointerleave=${this.#onLeave}
       >
         ${this.#tube(layout, view, recipe)} ${this.#blade(view)} ${this.#zones(view)}
         ${this.#ends(layout)} ${this.#section(layout, recipe)}
       </svg>
-      <p class="readout">${this.readout || text.drawing.readoutHint}</p>
-      <label class="names"
-        ><input
-          type="checkbox"
-          .checked=${this.named}
-          @change=${this.#onNames}
-        />${text.drawing.nameParts}</label
-      >
+      <p class="readout">${this.readout || (this.brief ? "" : text.drawing.readoutHint)}</p>
+      ${this.brief ? nothing : this.#namesSwitch()}
       ${
         missing.length > 0
           ? html`<p class="soft">
@@ -133,8 +131,24 @@ export class ReedDrawing extends LitElement {
             </p>`
           : nothing
       }
-      <p class="soft">${text.drawing.section(thicknessExaggeration)} ${text.drawing.computed}</p>
+      ${
+        this.brief
+          ? nothing
+          : html`<p class="soft">
+              ${text.drawing.section(thicknessExaggeration)} ${text.drawing.computed}
+            </p>`
+      }
     `;
+  }
+
+  #namesSwitch() {
+    return html`<label class="names"
+      ><input
+        type="checkbox"
+        .checked=${this.named}
+        @change=${this.#onNames}
+      />${this.text.drawing.nameParts}</label
+    >`;
   }
 
   #recipe(): Record<FeatureId, number> & BladeRecipe {
@@ -147,7 +161,13 @@ export class ReedDrawing extends LitElement {
     return `${readingText(feature, value, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`.trim();
   }
 
-  #description(): string {
+  /** The drawing as an element of its own, to be saved. */
+  get picture(): SVGSVGElement {
+    return this.renderRoot.querySelector("svg")!;
+  }
+
+  /** What it shows, in words. */
+  get description(): string {
     const parts = this.model.features
       .filter(({ id }) => this.values[id] !== undefined)
       .map(({ id, label }) => `${label.toLowerCase()} ${this.#shown(id, this.values[id]!)}`);

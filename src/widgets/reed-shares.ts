@@ -65,11 +65,14 @@ export class ReedShares extends LitElement {
 
   static override properties = {
     blend: { attribute: false },
+    name: { type: String },
     text: { attribute: false },
   };
 
   /** The raw blend of the reed; undefined: nothing to move. */
   declare blend: Blend | undefined;
+  /** What the group is called where it is not the reed's own point. */
+  declare name: string;
   declare text: Catalogue;
   #gesture = 0;
   /** The blend that the gesture set out from: out to 100 % and back brings the other two back. */
@@ -78,12 +81,13 @@ export class ReedShares extends LitElement {
   constructor() {
     super();
     this.text = english;
+    this.name = "";
   }
 
   override render() {
     const inside = this.blend && nearestBlend(this.blend);
     return html`<fieldset ?disabled=${!inside}>
-      <legend class="unseen">${this.text.shares.title}</legend>
+      <legend class="unseen">${this.name || this.text.shares.title}</legend>
       ${order.map((id, k) => this.#row(id, k as 0 | 1 | 2, inside?.[k]))}
     </fieldset>`;
   }

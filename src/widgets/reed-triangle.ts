@@ -1,5 +1,5 @@
-import { LitElement, html, nothing, svg, type SVGTemplateResult } from "lit";
-import type { Blend } from "../engine/blend.js";
+import { LitElement, html, nothing, svg, type PropertyValues } from "lit";
+import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, pointToBlend, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
@@ -13,10 +13,15 @@ import {
 } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
+import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
+import { Travel } from "./travel.js";
+import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
+import { centreMark, cornerLabels } from "./triangle-labels.js";
+import { nameTexts } from "./triangle-names.js";
 import { keyMove } from "./triangle-keys.js";
 import {
+  aimHandle,
   certaintyLayer,
   chainLayer,
   reachLayer,
@@ -26,7 +31,7 @@ import {
   type DrawnTarget,
 } from "./triangle-layers.js";
 import { triangleStyle } from "./triangle-style.js";
-import { ghostMark, pointMark } from "./triangle-point.js";
+import { ghostMark, pinnedMark, pointMark, type DrawnReed } from "./triangle-point.js";
 import { triangleTint } from "./triangle-tint.js";
 
 const order = ["high", "low", "loud"] as const;
@@ -35,6 +40,7 @@ const order = ["high", "low", "loud"] as const;
  * The triangle with the reed's point: click, drag or keys ask for another blend.
  *
  * @fires blend-picked - the blend that was asked for, inside the closed triangle
+ * @fires aim-picked - another place for one's own target, inside the closed triangle
  * @fires gesture-ended - when a drag or a row of key presses is over
  */
 export class ReedTriangle extends LitElement {
@@ -48,12 +54,14 @@ export class ReedTriangle extends LitElement {
     chain: { attribute: false },
     reach: { attribute: false },
     target: { attribute: false },
+    pinned: { attribute: false },
+    way: { attribute: false },
+    moves: { type: String },
     still: { type: Boolean },
     text: { attribute: false },
     greatestHeight: { type: Number, attribute: "greatest-height" },
     layoutWidth: { state: true },
     em: { state: true },
-    grip: { state: true },
   };
 
   /** The raw blend of the reed; undefined while the readings cannot place it. */
@@ -66,6 +74,12 @@ export class ReedTriangle extends LitElement {
   declare chain: readonly ChainLink[];
   declare reach: DrawnReach | undefined;
   declare target: DrawnTarget | undefined;
+  /** Another reed to compare with. */
+  declare pinned: DrawnReed | undefined;
+  /** Along which the point is seen going to a new blend; fewer than two places: it jumps. */
+  declare way: readonly Blend[];
+  /** What clicks and keys move; "aim" only where the target is one's own. */
+  declare moves: Handle;
   /** A picture only: nothing can be moved. */
   declare still: boolean;
   declare text: Catalogue;
@@ -74,19 +88,20 @@ export class ReedTriangle extends LitElement {
   declare layoutWidth: number;
   /** The page's text size, px. */
   declare em: number;
-  /** While dragging: from the pointer to the point, px. */
-  declare grip: Point | undefined;
-
   /** Where the keys stand: the owner may round the recipe, but ten fine steps must still be ten. */
   #keyBlend: Blend | undefined;
   #gesture = 0;
-  #moved = false;
+  #gestureOpen = false;
+  readonly #travel = new Travel(this);
+  readonly #drag = new TriangleDrag(this.#dragHost());
   #watcher: ResizeObserver | undefined;
 
   constructor() {
     super();
     this.layers = [];
     this.chain = [];
+    this.way = [];
+    this.moves = "point";
     this.still = false;
     this.text = english;
     this.greatestHeight = 640;
@@ -118,6 +133,10 @@ export class ReedTriangle extends LitElement {
     this.#watcher?.disconnect();
   }
 
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("way")) this.#travel.start(this.#drag.isDragging ? [] : this.way);
+  }
+
   override render() {
     const layout = this.#layout();
     return html`
@@ -141,18 +160,19 @@ export class ReedTriangle extends LitElement {
   #drawing(layout: TriangleLayout) {
     const { width, height, frame } = layout;
     const corners = polygonPath(frame);
+    const seen = this.#travel.at ?? this.blend;
     return html`<svg
       width=${round(width)}
       height=${round(height)}
       viewBox="0 0 ${round(width)} ${round(height)}"
       role="img"
-      aria-label=${this.#description()}
-      @touchstart=${this.#onTouch}
-      @pointerdown=${this.#onDown}
-      @pointermove=${this.#onMove}
-      @pointerup=${this.#onUp}
-      @pointercancel=${this.#onUp}
-      @click=${this.#onClick}
+      aria-label=${this.description}
+      @touchstart=${this.#drag.onTouch}
+      @pointerdown=${this.#drag.onDown}
+      @pointermove=${this.#drag.onMove}
+      @pointerup=${this.#drag.onUp}
+      @pointercancel=${this.#drag.onUp}
+      @click=${this.#drag.onClick}
     >
       <defs>
         ${order.map((id, k) => triangleTint(id, k, frame))}
@@ -165,15 +185,24 @@ export class ReedTriangle extends LitElement {
           svg`<line class="grid" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>`,
       )}
       <path class="side" d=${corners}></path>
-      ${this.#centre(layout)} ${this.#labels(layout)} ${reachLayer(this.reach, frame)}
-      ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, this.blend, layout)}
-      ${targetLayer(this.target, this.blend, layout, this.em)} ${chainLayer(this.chain, frame)}
-      ${readingLayer(this.layers.includes("readingLines") ? this.blend : undefined, frame, this.em, this.text)}
-      ${ghostMark(this.ghost, this.blend, frame)} ${pointMark(this.blend, frame, this.text)}
+      ${centreMark(frame)} ${cornerLabels(layout, this.blend, this.text)}
+      ${reachLayer(this.reach, frame)}
+      ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
+      ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
+      ${chainLayer(this.chain, frame)}
+      ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
+      ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)}
+      ${aimHandle(this.still ? undefined : this.target, frame)} ${pointMark(seen, frame, this.text)}
     </svg>`;
   }
 
-  #description(): string {
+  /** The drawing as an element of its own, to be saved. */
+  get picture(): SVGSVGElement {
+    return this.renderRoot.querySelector("svg")!;
+  }
+
+  /** What it shows, in words. */
+  get description(): string {
     const { blend, text } = this;
     if (!blend) return `${text.triangle.title}. ${text.triangle.noPoint}`;
     const near = nearestBlend(blend);
@@ -181,24 +210,18 @@ export class ReedTriangle extends LitElement {
     return `${text.triangle.title}. ${text.triangle.point}: ${shares.join(", ")}.`;
   }
 
-  #labels({ labels, lineHeight }: TriangleLayout): SVGTemplateResult[] {
-    return order.map((id, k) => {
-      const { x, y, anchor } = labels[k]!;
-      const share = this.blend ? this.text.percent(nearestBlend(this.blend)[k]!) : "";
-      return svg`<text class="corner ${id}" x=${round(x)} y=${round(y)} text-anchor=${anchor}>${this.text.corners[id]}</text>
-        <text class="share" x=${round(x)} y=${round(y + lineHeight * 0.95)} text-anchor=${anchor}>${share}</text>`;
-    });
+  /** The centre's name would stand in the way of the point, of names and of arrows. */
+  #isCentreNamed(): boolean {
+    const { target, pinned, chain, blend } = this;
+    const free = !target && !pinned && chain.length === 0;
+    return free && blend !== undefined && blendDistance(blend, centreBlend) > 0.16;
   }
 
-  #centre({ frame }: TriangleLayout): SVGTemplateResult {
-    const [x, y] = blendToPoint([1 / 3, 1 / 3, 1 / 3], frame);
-    const far =
-      !this.target &&
-      this.chain.length === 0 &&
-      this.blend &&
-      Math.hypot(...this.blend.map((share) => share - 1 / 3)) > 0.16;
-    return svg`<circle class="centre" cx=${round(x)} cy=${round(y)} r="5"></circle>
-      ${far ? svg`<text class="note" x=${round(x)} y=${round(y + 20)} text-anchor="middle">${this.text.triangle.centre}</text>` : nothing}`;
+  #names(layout: TriangleLayout) {
+    const { target, pinned, blend } = this;
+    const centre = this.#isCentreNamed() ? this.text.triangle.centre : undefined;
+    const ticks = this.layers.includes("readingLines");
+    return nameTexts({ centre, target, pinned, point: blend, ticks }, layout, this.em);
   }
 
   #layout(): TriangleLayout {
@@ -212,98 +235,69 @@ export class ReedTriangle extends LitElement {
     });
   }
 
-  #pointerPlace(event: PointerEvent | MouseEvent): Point {
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    return [event.clientX - box.left, event.clientY - box.top];
+  #dragHost(): DragHost {
+    return {
+      handles: () => this.#handles(),
+      inside: (place) => isInside(pointToBlend(place, this.#layout().frame)),
+      ask: (handle, place) => {
+        if (!this.#gestureOpen) this.#begin();
+        this.#ask(handle, nearestBlend(pointToBlend(place, this.#layout().frame)));
+      },
+      ended: () => this.#end(),
+    };
   }
 
-  /** Browsers scroll in spite of touch-action inside SVG; a finger on the point has to say that it does not. */
-  #onTouch(event: TouchEvent): void {
-    const finger = event.touches.length === 1 ? event.touches[0]! : undefined;
-    if (this.still || !this.blend || !finger) return;
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    if (this.#isOnPoint([finger.clientX - box.left, finger.clientY - box.top]))
-      event.preventDefault();
-  }
-
-  #isOnPoint([x, y]: Point): boolean {
-    const point = blendToPoint(nearestBlend(this.blend!), this.#layout().frame);
-    return Math.hypot(x - point[0], y - point[1]) <= 22;
-  }
-
-  #onDown(event: PointerEvent): void {
-    if (this.still || !this.blend || event.button !== 0) return;
-    const [x, y] = this.#pointerPlace(event);
+  /** What can be moved now and where it is drawn; the one that clicks and keys move wins where they overlap. */
+  #handles(): (readonly [Handle, Point])[] {
+    if (this.still) return [];
     const { frame } = this.#layout();
-    const point = blendToPoint(nearestBlend(this.blend), frame);
-    const onHandle = this.#isOnPoint([x, y]);
-    // A finger on the triangle may be scrolling the page: it drags only from the point, and a tap places it.
-    if (!onHandle && (event.pointerType === "touch" || !inside(pointToBlend([x, y], frame))))
-      return;
-    this.grip = onHandle ? [point[0] - x, point[1] - y] : [0, 0];
+    const at = (blend: Blend): Point => blendToPoint(nearestBlend(blend), frame);
+    const all: (readonly [Handle, Point])[] = [];
+    if (this.blend) all.push(["point", at(this.blend)]);
+    if (this.target?.own) all.push(["aim", at(this.target.blend)]);
+    return this.moves === "aim" ? all.toReversed() : all;
+  }
+
+  #begin(): void {
     this.#gesture += 1;
+    this.#gestureOpen = true;
+  }
+
+  #end(): void {
+    this.#gestureOpen = false;
     this.#keyBlend = undefined;
-    (event.currentTarget as Element).setPointerCapture(event.pointerId);
-    if (!onHandle) this.#ask([x, y]);
-  }
-
-  #onMove(event: PointerEvent): void {
-    if (!this.grip) return;
-    const [x, y] = this.#pointerPlace(event);
-    this.#moved = true;
-    this.#ask([x + this.grip[0], y + this.grip[1]]);
-  }
-
-  #onUp(event: PointerEvent): void {
-    if (!this.grip) return;
-    // A fast finger is lifted before its last move was told.
-    if (this.#moved && event.type === "pointerup") this.#onMove(event);
-    this.#moved = false;
-    this.grip = undefined;
     this.dispatchEvent(new GestureEndedEvent());
   }
 
-  #onClick(event: MouseEvent): void {
-    const touched = (event as PointerEvent).pointerType === "touch";
-    if (this.still || !this.blend || !touched) return;
-    const place = this.#pointerPlace(event);
-    if (!inside(pointToBlend(place, this.#layout().frame))) return;
-    this.#gesture += 1;
-    this.#ask(place);
-    this.dispatchEvent(new GestureEndedEvent());
-  }
-
-  #ask(point: Point): void {
-    const blend = nearestBlend(pointToBlend(point, this.#layout().frame));
-    this.dispatchEvent(new BlendPickedEvent(blend, `point-${this.#gesture}`));
+  #ask(handle: Handle, blend: Blend): void {
+    const gesture = `${handle}-${this.#gesture}`;
+    const event = handle === "point" ? BlendPickedEvent : AimPickedEvent;
+    this.dispatchEvent(new event(blend, gesture));
   }
 
   #onKey(event: KeyboardEvent): void {
-    if (this.still || !this.blend || event.ctrlKey || event.metaKey || event.altKey) return;
+    const handle = this.#handles()[0]?.[0];
+    if (!handle || event.ctrlKey || event.metaKey || event.altKey) return;
     const move = keyMove(event);
     if (!move) return;
     event.preventDefault();
+    const now = handle === "point" ? this.blend! : this.target!.blend;
     const near =
-      this.#keyBlend &&
-      Math.hypot(...this.#keyBlend.map((share, k) => share - this.blend![k]!)) < 0.03;
-    const from = near ? this.#keyBlend! : nearestBlend(this.blend);
+      this.#keyBlend && Math.hypot(...this.#keyBlend.map((share, k) => share - now[k]!)) < 0.03;
+    const from = near ? this.#keyBlend! : nearestBlend(now);
     const next = nearestBlend(
-      move === "centre"
-        ? [1 / 3, 1 / 3, 1 / 3]
-        : [from[0] + move[0], from[1] + move[1], from[2] + move[2]],
+      move === "centre" ? centreBlend : [from[0] + move[0], from[1] + move[1], from[2] + move[2]],
     );
-    if (!this.#keyBlend) this.#gesture += 1;
+    if (!this.#keyBlend) this.#begin();
     this.#keyBlend = next;
-    this.dispatchEvent(new BlendPickedEvent(next, `keys-${this.#gesture}`));
+    this.#ask(handle, next);
   }
 
   #endKeys(): void {
-    if (!this.#keyBlend) return;
-    this.#keyBlend = undefined;
-    this.dispatchEvent(new GestureEndedEvent());
+    if (this.#keyBlend) this.#end();
   }
 }
 
-function inside(blend: Blend): boolean {
+function isInside(blend: Blend): boolean {
   return blend.every((share) => share >= -0.01);
 }

@@ -16,9 +16,6 @@ import { targetRadius } from "../reed/targets.js";
 
 const order = ["high", "low", "loud"] as const;
 
-/** Width of a letter of a zone's name, in em of the page's text size. */
-const letter = 0.47;
-
 /** Where hands can still bring the reed. */
 export interface DrawnReach {
   readonly easy: readonly Blend[];
@@ -29,6 +26,8 @@ export interface DrawnReach {
 export interface DrawnTarget {
   readonly blend: Blend;
   readonly label: string;
+  /** One's own, which can be moved. */
+  readonly own?: boolean;
 }
 
 /** The reach of the hands as two polygons inside the triangle. */
@@ -43,29 +42,28 @@ export function reachLayer(
     class="easy" d=${path(reach.easy)}></path></g>`;
 }
 
-/** The zone of the part to play: a circle, for finer would be false precision. Its name is left out where it has no room. */
+/** The zone of the part to play: a circle, for finer would be false precision. */
 export function targetLayer(
   target: DrawnTarget | undefined,
-  blend: Blend | undefined,
-  { frame, side, width }: TriangleLayout,
-  em: number,
+  { frame, side }: TriangleLayout,
 ): SVGTemplateResult | typeof nothing {
   if (!target) return nothing;
   const [x, y] = blendToPoint(target.blend, frame);
   // Distances in shares are √2 times those in the drawing of side 1.
   const radius = round((targetRadius / Math.SQRT2) * side);
-  // The name stands on the side away from the point, which would cover it.
-  const under = !blend || blendToPoint(blend, frame)[1] < y;
-  const line = under ? y + radius + 1.1 * em : y - radius - 0.6 * em;
-  const half = (target.label.length * letter * em) / 2 + 4;
-  const name =
-    2 * half > width
-      ? nothing
-      : svg`<text x=${round(Math.min(width - half, Math.max(half, x)))} y=${round(line)}
-          text-anchor="middle">${target.label}</text>`;
   return svg`<g class="target"><circle class="zone" cx=${round(x)} cy=${round(y)} r=${radius}></circle>
-    <path d="M${round(x - radius - 5)},${round(y)}h10M${round(x + radius - 5)},${round(y)}h10M${round(x)},${round(y - radius - 5)}v10M${round(x)},${round(y + radius - 5)}v10"></path>
-    ${name}</g>`;
+    <path d="M${round(x - radius - 5)},${round(y)}h10M${round(x + radius - 5)},${round(y)}h10M${round(x)},${round(y - radius - 5)}v10M${round(x)},${round(y + radius - 5)}v10"></path></g>`;
+}
+
+/** The middle of one's own target, with room for a finger. */
+export function aimHandle(
+  target: DrawnTarget | undefined,
+  frame: Frame,
+): SVGTemplateResult | typeof nothing {
+  if (!target?.own) return nothing;
+  const [x, y] = blendToPoint(nearestBlend(target.blend), frame);
+  return svg`<g class="handle aim" transform="translate(${round(x)} ${round(y)})"><circle class="grasp" r="22"></circle>
+    <path class="diamond" d="M0,-7L7,0L0,7L-7,0Z"></path></g>`;
 }
 
 /** The pulls head to tail. */

@@ -39,6 +39,22 @@ function onward(
     <text x=${round(tip[0] + nudge)} y=${round(tip[1] + (dy > 0 ? 14 : -4))} text-anchor=${anchor}>${text.triangle.outside}</text></g>`;
 }
 
+/** Another reed on the same triangle. */
+export interface DrawnReed {
+  readonly blend: Blend;
+  readonly label: string;
+}
+
+/** The pinned reed: a square, so that shape tells it apart. */
+export function pinnedMark(
+  pinned: DrawnReed | undefined,
+  frame: Frame,
+): SVGTemplateResult | typeof nothing {
+  if (!pinned) return nothing;
+  const [x, y] = blendToPoint(nearestBlend(pinned.blend), frame);
+  return svg`<rect class="pinnedMark" x=${round(x - 6)} y=${round(y - 6)} width="12" height="12"></rect>`;
+}
+
 /** Where the point was before, with the way from there; nothing when it has not moved visibly. */
 export function ghostMark(
   ghost: Blend | undefined,

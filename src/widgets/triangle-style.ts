@@ -18,6 +18,7 @@ export const triangleStyle = css`
   }
   svg {
     display: block;
+    direction: ltr; /* the corners stay where they are in every script, and so do anchors of words */
     overflow: hidden;
     user-select: none;
     -webkit-user-select: none;
@@ -71,14 +72,10 @@ export const triangleStyle = css`
   .tick {
     font-weight: 600;
   }
-  .note {
-    fill: var(--ink-soft);
-    font-size: 0.8125rem;
-  }
   .share {
     fill: var(--ink-soft);
   }
-  .centre {
+  circle.centre {
     fill: none;
     stroke: var(--ink-soft);
     stroke-width: 1.4;
@@ -131,12 +128,27 @@ export const triangleStyle = css`
     stroke: var(--ink);
     stroke-width: 1.5;
   }
-  .target text {
+  .diamond {
+    fill: var(--accent);
+    stroke: var(--card);
+    stroke-width: 2;
+  }
+  .pinnedMark {
+    fill: var(--card);
+    stroke: var(--ink);
+    stroke-width: 2.4;
+    pointer-events: none;
+  }
+  .name {
     paint-order: stroke;
     stroke: var(--card);
     stroke-width: 4;
     stroke-linejoin: round;
     font-size: 0.8125rem;
+    pointer-events: none;
+  }
+  .name.centre {
+    fill: var(--ink-soft);
   }
   .chain {
     pointer-events: none;
@@ -199,7 +211,17 @@ export const triangleStyle = css`
     .chain .head {
       fill: CanvasText;
     }
-    .target text {
+    .name,
+    .name.centre {
+      fill: CanvasText;
+      stroke: Canvas;
+    }
+    .pinnedMark {
+      fill: Canvas;
+      stroke: CanvasText;
+    }
+    .diamond {
+      fill: Highlight;
       stroke: Canvas;
     }
     .onward .head,
@@ -229,7 +251,7 @@ export const triangleStyle = css`
       stroke-dasharray: 1 4;
     }
     .side,
-    .centre,
+    circle.centre,
     .ghost,
     .certainty,
     .reading {
@@ -238,8 +260,7 @@ export const triangleStyle = css`
     text,
     .corner,
     .tick,
-    .share,
-    .note {
+    .share {
       fill: CanvasText;
     }
     .dot {

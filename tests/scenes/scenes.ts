@@ -104,6 +104,16 @@ export const scenes: readonly Scene[] = [
     },
   },
   {
+    name: "triangle-two-reeds-own-target",
+    says: "Heron beside the pinned Bittern (the square), with a target of one's own that can be dragged.",
+    make: () => {
+      const element = triangle(480, reed("Heron"), []) as ReedTriangle;
+      element.pinned = { blend: place(map, reed("Bittern")).raw, label: "Bittern" };
+      element.target = { blend: [0.3, 0.45, 0.25], label: "My own target", own: true };
+      return element;
+    },
+  },
+  {
     name: "triangle-no-point",
     says: "Without enough readings there is a triangle and no point.",
     make: () => triangle(360, undefined, ["certainty"]),

@@ -1,0 +1,146 @@
+import { LitElement, css, html, nothing } from "lit";
+import type { PictureWords } from "../drawing/png-text.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { define } from "../widgets/define.js";
+import type { BlendPickedEvent } from "../widgets/events.js";
+import { look } from "../widgets/look.js";
+import { ReedShares } from "../widgets/reed-shares.js";
+import type { Handle } from "../widgets/triangle-drag.js";
+import { BenchActionEvent } from "./bench-action-event.js";
+import { BenchOptions } from "./bench-options.js";
+import type { BenchState } from "./bench-state.js";
+import type { Shown } from "./bench-words.js";
+import { DrawnTable } from "./drawn-table.js";
+import { PictureButtons } from "./picture-buttons.js";
+
+define("reed-shares", ReedShares);
+define("bench-options", BenchOptions);
+define("drawn-table", DrawnTable);
+define("picture-buttons", PictureButtons);
+
+/**
+ * What is set under the triangle: the point and one's own target as sliders, the layers, the target; then everything
+ * drawn as tables and as a file.
+ *
+ * @fires bench-action - what the options and the target's sliders ask for
+ */
+export class BenchControls extends LitElement {
+  static override styles = [
+    look,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 0.75rem;
+      }
+      .panel {
+        padding: 0.7rem 0.9rem;
+        border: 1px solid var(--rule);
+        border-radius: 10px;
+        background: var(--card);
+      }
+      .panel h3 {
+        margin-bottom: 0.2rem;
+      }
+      details summary {
+        min-height: 1.75rem;
+        color: var(--ink-soft);
+        cursor: pointer;
+      }
+      details p {
+        margin: 0.2rem 0;
+      }
+      .honest {
+        max-width: 44rem;
+        margin: 0;
+        color: var(--ink-soft);
+        font-size: 0.8125rem;
+      }
+      @media print {
+        bench-options,
+        reed-shares,
+        drawn-table,
+        picture-buttons,
+        details,
+        .panel {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  static override properties = {
+    state: { attribute: false },
+    drawn: { attribute: false },
+    worded: { attribute: false },
+    moves: { type: String },
+    picture: { attribute: false },
+    pictureWords: { attribute: false },
+    text: { attribute: false },
+  };
+
+  declare state: BenchState;
+  /** What sliders follow, and what words say: under a fast gesture each at its own pace. */
+  declare drawn: Shown;
+  declare worded: Shown;
+  /** What clicks and keys move on the triangle. */
+  declare moves: Handle;
+  /** The triangle as it is drawn, and what a file of it says of itself. */
+  declare picture: () => SVGSVGElement;
+  declare pictureWords: () => PictureWords;
+  declare text: Catalogue;
+
+  constructor() {
+    super();
+    this.text = english;
+    this.moves = "point";
+  }
+
+  override render() {
+    const { text, state, worded, drawn } = this;
+    return html`
+      <reed-shares .blend=${drawn.view.placed?.raw} .text=${text}></reed-shares>
+      ${this.#ownTarget()}
+      <bench-options
+        .bench=${state.present.bench}
+        .moves=${this.moves}
+        .text=${text}
+      ></bench-options>
+      <details>
+        <summary>${text.triangle.help}</summary>
+        <p>${text.triangle.instructions}</p>
+        <p>${text.triangle.convention}</p>
+      </details>
+      <drawn-table .state=${state} .view=${worded.view} .text=${text}></drawn-table>
+      <picture-buttons
+        .what=${text.picture.triangle}
+        file="reed-triangle"
+        .source=${this.picture}
+        .words=${this.pictureWords}
+        .text=${text}
+      ></picture-buttons>
+      <p class="honest">${text.certainty.modelNote}</p>
+    `;
+  }
+
+  #ownTarget() {
+    const { text, drawn } = this;
+    const { bench } = drawn.moment;
+    if (bench.target !== "own") return nothing;
+    return html`<section class="panel">
+      <h3>${text.target.ownShares}</h3>
+      <reed-shares
+        .blend=${bench.aim}
+        .name=${text.target.ownShares}
+        .text=${text}
+        @blend-picked=${this.#onAim}
+      ></reed-shares>
+    </section>`;
+  }
+
+  #onAim(event: BlendPickedEvent): void {
+    event.stopPropagation(); // it is the target that moves, not the reed
+    const { blend: aim, gesture } = event;
+    this.dispatchEvent(new BenchActionEvent({ type: "aim-moved", aim, gesture: `aim-${gesture}` }));
+  }
+}

@@ -1,0 +1,108 @@
+import { LitElement, css, html } from "lit";
+import type { PictureWords } from "../drawing/png-text.js";
+import type { Blend } from "../engine/blend.js";
+import { ownTarget, type Bench } from "../reed/bench.js";
+import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
+import { targetOf } from "../reed/targets.js";
+import { define } from "../widgets/define.js";
+import { look } from "../widgets/look.js";
+import { ReedTriangle } from "../widgets/reed-triangle.js";
+import type { Handle } from "../widgets/triangle-drag.js";
+import type { BenchView } from "./bench-view.js";
+
+define("reed-triangle", ReedTriangle);
+
+/** The place of the reed: the triangle with its layers, and the way to save it as a picture. */
+export class BenchPlace extends LitElement {
+  static override styles = [
+    look,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      .printOnly {
+        display: none;
+      }
+      @media print {
+        .printOnly {
+          display: block;
+          margin: 0 0 0.4rem;
+          font-size: 1.5rem;
+        }
+      }
+    `,
+  ];
+
+  static override properties = {
+    bench: { attribute: false },
+    view: { attribute: false },
+    way: { attribute: false },
+    moves: { type: String },
+    greatestHeight: { attribute: false },
+    text: { attribute: false },
+  };
+
+  declare bench: Bench;
+  declare view: BenchView;
+  /** Along which the point is seen going to its new place. */
+  declare way: readonly Blend[];
+  /** What clicks and keys move. */
+  declare moves: Handle;
+  declare greatestHeight: number;
+  declare text: Catalogue;
+
+  constructor() {
+    super();
+    this.text = english;
+    this.way = [];
+    this.moves = "point";
+    this.greatestHeight = 560;
+  }
+
+  override render() {
+    const { text, bench, view } = this;
+    const target = targetOf(bench, text.target.own);
+    const { comparison } = view;
+    const pinned = comparison?.blend && {
+      blend: comparison.blend,
+      label: comparison.pinned.reed || text.bar.allRound,
+    };
+    return html`<section aria-label=${text.triangle.title}>
+      <h1 class="printOnly">${this.#name}</h1>
+      <reed-triangle
+        .blend=${view.placed?.raw}
+        .ghost=${view.ghost}
+        .ellipse=${view.drawnEllipse}
+        .layers=${bench.layers}
+        .chain=${view.chain}
+        .reach=${view.reach}
+        .target=${target && { ...target, own: target.id === ownTarget }}
+        .pinned=${pinned}
+        .way=${this.way}
+        .moves=${this.moves}
+        .greatestHeight=${this.greatestHeight}
+        .text=${text}
+      ></reed-triangle>
+    </section>`;
+  }
+
+  get #name(): string {
+    return this.bench.reed || this.text.bar.allRound;
+  }
+
+  get #triangle(): ReedTriangle {
+    return this.renderRoot.querySelector<ReedTriangle>("reed-triangle")!;
+  }
+
+  /** The triangle as it is drawn. */
+  get picture(): SVGSVGElement {
+    return this.#triangle.picture;
+  }
+
+  /** What a file of the triangle says of itself. */
+  get pictureWords(): PictureWords {
+    const description = `${this.#triangle.description} ${sentenceText(this.view.sentence)}`;
+    return { title: this.#name, description };
+  }
+}

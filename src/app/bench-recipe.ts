@@ -1,0 +1,223 @@
+import { LitElement, css, html, nothing } from "lit";
+import type { FeatureId, ReedModel } from "../engine/model.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { lengthUnits, type LengthUnit } from "../reed/units.js";
+import { define } from "../widgets/define.js";
+import { look } from "../widgets/look.js";
+import { ReedRecipe } from "../widgets/reed-recipe.js";
+import { BenchActionEvent } from "./bench-action-event.js";
+import type { Moment } from "./bench-state.js";
+import type { BenchView } from "./bench-view.js";
+
+define("reed-recipe", ReedRecipe);
+
+/**
+ * The recipe as a card or, in one column, as a sheet that comes up from the bottom of the window: so the triangle
+ * above it stays in sight while a slider is moved.
+ *
+ * @fires bench-action - another unit
+ * @fires sheet-opened - the sheet has come up
+ */
+export class BenchRecipe extends LitElement {
+  static override styles = [
+    look,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      .card {
+        padding: 0.9rem 1rem 1rem;
+        border: 1px solid var(--rule);
+        border-radius: 10px;
+        background: var(--card);
+      }
+      .card:focus {
+        outline: none;
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.4rem;
+        align-items: center;
+        justify-content: space-between;
+        margin-bottom: 0.5rem;
+      }
+      label {
+        min-width: 0;
+        max-width: 100%;
+      }
+      .sheet {
+        position: fixed;
+        inset: auto 0 0;
+        z-index: 2;
+        overflow: hidden auto;
+        max-height: 58vh;
+        max-height: 58svh;
+        overscroll-behavior: contain;
+        border-top: 1px solid var(--edge);
+        background: var(--card);
+        box-shadow: 0 -4px 18px rgb(0 0 0 / 14%);
+      }
+      .sheet .head {
+        position: sticky;
+        top: 0;
+        z-index: 1;
+        margin: 0;
+        padding: 0.3rem clamp(0.75rem, 2.5vw, 2rem);
+        background: var(--card);
+      }
+      .sheet h2 {
+        flex: 1 1 9rem;
+      }
+      .sheet .handle {
+        width: 100%;
+        min-height: 2.75rem;
+        border-color: var(--accent);
+        font-weight: 600;
+      }
+      #body {
+        padding: 0 clamp(0.75rem, 2.5vw, 2rem) 1rem;
+      }
+      @media print {
+        .card {
+          padding: 0.3rem;
+          border: 0;
+          break-inside: avoid;
+        }
+        .sheet {
+          position: static;
+          overflow: visible;
+          max-height: none;
+          border: 0;
+          box-shadow: none;
+        }
+        #body[hidden] {
+          display: block !important;
+        }
+        label,
+        .handle {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  static override properties = {
+    model: { attribute: false },
+    moment: { attribute: false },
+    view: { attribute: false },
+    pointed: { type: String },
+    sheet: { type: Boolean },
+    text: { attribute: false },
+    open: { state: true },
+  };
+
+  declare model: ReedModel;
+  declare moment: Moment;
+  declare view: BenchView;
+  declare pointed: FeatureId | undefined;
+  /** At the bottom of the window, to be opened. */
+  declare sheet: boolean;
+  declare text: Catalogue;
+  declare open: boolean;
+
+  constructor() {
+    super();
+    this.text = english;
+    this.sheet = false;
+    this.open = false;
+  }
+
+  override render() {
+    return this.sheet ? this.#sheet() : this.#card();
+  }
+
+  #card() {
+    const { text } = this;
+    return html`<section class="card" tabindex="-1" aria-label=${text.recipe.title}>
+      <div class="head">
+        <h2>${text.recipe.title}</h2>
+        ${this.#unitChoice()}
+      </div>
+      ${this.#rows()}
+    </section>`;
+  }
+
+  #sheet() {
+    const { text, open } = this;
+    return html`<section class="sheet" aria-label=${text.recipe.title} @keydown=${this.#onKey}>
+      <div class="head">
+        <h2>
+          <button class="handle" aria-expanded=${open} aria-controls="body" @click=${this.#toggle}>
+            ${open ? text.sheet.close : text.sheet.open}
+          </button>
+        </h2>
+        ${open ? this.#unitChoice() : nothing}
+      </div>
+      <div id="body" ?hidden=${!open}>${this.#rows()}</div>
+    </section>`;
+  }
+
+  #rows() {
+    const { bench, readings } = this.moment;
+    return html`<reed-recipe
+      .model=${this.model}
+      .values=${bench.values}
+      .readings=${readings}
+      .locked=${bench.locked}
+      .pulls=${this.view.pulls}
+      .earlier=${this.view.earlier}
+      .pointed=${this.pointed}
+      .unit=${bench.unit}
+      .text=${this.text}
+    ></reed-recipe>`;
+  }
+
+  #unitChoice() {
+    return html`<label
+      >${this.text.bar.unit}
+      <select @change=${this.#onUnit}>
+        ${lengthUnits.map(
+          (unit) =>
+            html`<option value=${unit} ?selected=${unit === this.moment.bench.unit}>
+              ${this.text.units[unit].name}
+            </option>`,
+        )}
+      </select></label
+    >`;
+  }
+
+  /** Brings the recipe into sight, with the focus in it. */
+  async show(): Promise<void> {
+    if (this.sheet) this.#setOpen(true);
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>(".card, .handle")?.focus();
+  }
+
+  #toggle(): void {
+    this.#setOpen(!this.open);
+  }
+
+  #setOpen(open: boolean): void {
+    this.open = open;
+    if (open) this.dispatchEvent(new Event("sheet-opened"));
+  }
+
+  #onKey(event: KeyboardEvent): void {
+    // A field takes the key first: there it brings back what was typed over.
+    if (event.key !== "Escape" || !this.open || isField(event)) return;
+    this.#setOpen(false);
+    this.renderRoot.querySelector<HTMLElement>(".handle")?.focus();
+  }
+
+  #onUnit(event: Event): void {
+    const unit = (event.target as HTMLSelectElement).value as LengthUnit;
+    this.dispatchEvent(new BenchActionEvent({ type: "unit-set", unit }));
+  }
+}
+
+function isField(event: Event): boolean {
+  const [first] = event.composedPath();
+  return first instanceof HTMLInputElement && first.type === "text";
+}

@@ -1,0 +1,19 @@
+import type { Blend } from "../engine/blend.js";
+import { pullWay } from "../engine/differences.js";
+import type { BenchState } from "./bench-state.js";
+import { mapFor } from "./measured-map.js";
+
+/**
+ * The way on which the point is seen going from one state to the next: along the pulls, group by group. None while a
+ * gesture runs, for dragging is never eased, nor between reeds that are placed by different features.
+ */
+export function wayBetween(before: BenchState, after: BenchState): readonly Blend[] {
+  const [from, to] = [before, after].map(({ present }) => present.bench.values);
+  const gesture = before.gesture !== undefined || after.gesture !== undefined;
+  if (gesture || from === to) return [];
+  const { model } = after;
+  const map = mapFor(model, to!);
+  if (!map || map !== mapFor(model, from!)) return [];
+  const groups = new Map(model.features.map(({ id, group }) => [id, group]));
+  return pullWay(map, from!, to!, (id) => groups.get(id)!);
+}

@@ -1,0 +1,88 @@
+import type { Purpose } from "../engine/model.js";
+
+const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
+
+/** Words for two reeds side by side, for everything drawn as a table, and for saved pictures: English. */
+export const comparisonWords = {
+  compare: {
+    pin: "Pin to compare",
+    pinned: (name: string): string => `Compared with ${name}`,
+    swap: "Swap the two",
+    unpin: "Unpin",
+    same: "The two lie at the same place and have the same recipe.",
+    samePlace: "The two lie at the same place.",
+    samePlaceOtherRecipe: "The two lie at the same place, by different recipes.",
+    place: (
+      name: string,
+      parts: readonly {
+        readonly id: Purpose;
+        readonly words: string;
+        readonly share: string;
+        readonly more: boolean;
+      }[],
+    ): string =>
+      `Against ${name} it has ${list.format(parts.map(({ share, more, words }) => `${share} ${more ? "more" : "less"} ${words}`))}.`,
+    notPlaced: (name: string): string =>
+      `${name} has too few readings for a place in the triangle.`,
+    feature: "Feature",
+    difference: "Difference",
+    moves: "What it does to the point",
+    movedBy: (toward: string, share: string): string => `${share} of a side ${toward}`,
+    toward: (purpose: string): string => `toward ${purpose}`,
+    awayFrom: (purpose: string): string => `away from ${purpose}`,
+    hardly: "hardly moves it",
+    none: "The recipes do not differ.",
+    more: (count: number): string =>
+      count === 1 ? "1 smaller difference" : `${count} smaller differences`,
+    onlyOne: (names: readonly string[]): string =>
+      `Measured on one of the two only, so not compared: ${list.format(names)}.`,
+  },
+
+  table: {
+    title: "Everything drawn, as tables",
+    triangle: "On the triangle",
+    thing: "What",
+    centre: "All-round reed (centre)",
+    point: "The reed's point",
+    pointOutside: "The reed's point, outside the triangle",
+    before: "Before the last step",
+    pinned: (name: string): string => `Pinned: ${name}`,
+    target: (label: string): string => `Zone for ${label.toLowerCase()}, centre (radius 0.08)`,
+    pull: (label: string): string => `Pull of ${label.toLowerCase()}`,
+    pullMove: "moves by",
+    reach: (kind: "easy" | "full", corner: number): string =>
+      `Reach, ${kind === "easy" ? "easy amounts" : "all that is possible"}, corner ${corner}`,
+    certainty: (coverage: string, gaugeAlone: boolean): string =>
+      `Certainty, 1 standard deviation (ellipse drawn for ${coverage}, ${gaugeAlone ? "gauge alone" : "gauge and recipe"})`,
+    blade: "Thickness of the blade",
+    behindTip: "Behind the tip",
+    spine: "on the spine",
+    halfway: "halfway",
+    edge: "at the rail or wing",
+    ends: "Openings, end-on",
+    width: "Width",
+    height: "Height",
+    tipOpening: "Tip opening",
+    tube: (which: "first" | "second"): string => `Tube at the ${which} wire`,
+  },
+
+  picture: {
+    save: "Save picture",
+    as: (kind: "SVG" | "PNG", what: string): string => `Save ${what} as ${kind}`,
+    triangle: "the triangle",
+    drawing: "the drawing",
+    failed: (kind: string): string =>
+      `The ${kind} could not be made: this browser does not let a page draw it. SVG always works.`,
+  },
+
+  moving: {
+    label: "On the triangle, a click or a key moves",
+    point: "the reed's point",
+    aim: "my target",
+  },
+
+  sheet: {
+    open: "Open the recipe",
+    close: "Close the recipe",
+  },
+};

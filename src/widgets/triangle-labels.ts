@@ -1,0 +1,29 @@
+import { svg, type SVGTemplateResult } from "lit";
+import { centreBlend, type Blend } from "../engine/blend.js";
+import { blendToPoint, type Frame } from "../engine/frame.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
+import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
+import type { Catalogue } from "../reed/catalogue.js";
+
+const order = ["high", "low", "loud"] as const;
+
+/** The names of the corners, and under each its share of the reed. */
+export function cornerLabels(
+  { labels, lineHeight }: TriangleLayout,
+  blend: Blend | undefined,
+  text: Catalogue,
+): SVGTemplateResult[] {
+  const near = blend && nearestBlend(blend);
+  return order.map((id, k) => {
+    const { x, y, anchor } = labels[k]!;
+    const share = near ? text.percent(near[k]!) : "";
+    return svg`<text class="corner ${id}" x=${round(x)} y=${round(y)} text-anchor=${anchor}>${text.corners[id]}</text>
+      <text class="share" x=${round(x)} y=${round(y + lineHeight * 0.95)} text-anchor=${anchor}>${share}</text>`;
+  });
+}
+
+/** The place of the all-round reed. */
+export function centreMark(frame: Frame): SVGTemplateResult {
+  const [x, y] = blendToPoint(centreBlend, frame);
+  return svg`<circle class="centre" cx=${round(x)} cy=${round(y)} r="5"></circle>`;
+}

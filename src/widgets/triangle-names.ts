@@ -1,0 +1,76 @@
+import { nothing, svg, type SVGTemplateResult } from "lit";
+import { centreBlend, type Blend } from "../engine/blend.js";
+import { blendToPoint, type Point } from "../engine/frame.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
+import { boxAround, placeNames, type Box, type NamedMark } from "../drawing/name-places.js";
+import { readingLines, round, type TriangleLayout } from "../drawing/triangle-layout.js";
+import { targetRadius } from "../reed/targets.js";
+import type { DrawnTarget } from "./triangle-layers.js";
+import type { DrawnReed } from "./triangle-point.js";
+
+/** Width of a letter and height of a line of these names, in em of the page's text size. */
+const letter = 0.47;
+const line = 1.05;
+
+/** What is named on the triangle besides its corners. */
+export interface Named {
+  /** What the centre is called; undefined where its name would stand in the way. */
+  readonly centre: string | undefined;
+  readonly target: DrawnTarget | undefined;
+  readonly pinned: DrawnReed | undefined;
+  /** The reed's point, which no name may cover. */
+  readonly point: Blend | undefined;
+  /** Whether numbers stand at the ends of the reading lines. */
+  readonly ticks: boolean;
+}
+
+/** The names of the target, the pinned reed and the centre, each where it covers least. */
+export function nameTexts(
+  named: Named,
+  layout: TriangleLayout,
+  em: number,
+): (SVGTemplateResult | typeof nothing)[] {
+  const at = (blend: Blend): Point => blendToPoint(nearestBlend(blend), layout.frame);
+  const { target, pinned, centre } = named;
+  const zone = (targetRadius / Math.SQRT2) * layout.side;
+  const marks: { kind: string; words: string; at: Point; clearance: number }[] = [];
+  if (target)
+    marks.push({ kind: "target", words: target.label, at: at(target.blend), clearance: zone + 5 });
+  if (pinned)
+    marks.push({ kind: "pinned", words: pinned.label, at: at(pinned.blend), clearance: 9 });
+  if (centre) marks.push({ kind: "centre", words: centre, at: at(centreBlend), clearance: 8 });
+  const sized: NamedMark[] = marks.map(({ words, at: place, clearance }) => ({
+    at: place,
+    clearance,
+    width: words.length * letter * em + 8,
+    height: line * em,
+  }));
+  const places = placeNames(sized, takenBy(named, layout, em), layout);
+  return marks.map(({ kind, words }, i) => {
+    const middle = places[i];
+    if (!middle) return nothing;
+    return svg`<text class="name ${kind}" x=${round(middle[0])} y=${round(middle[1] + 0.28 * em)} text-anchor="middle">${words}</text>`;
+  });
+}
+
+/** What names must not cover: the point, the corners' names, the numbers of the reading lines. */
+function takenBy({ point, ticks }: Named, layout: TriangleLayout, em: number): Box[] {
+  const { labels, lineHeight, width } = layout;
+  const corners = labels.map(({ x, y, anchor }): Box => {
+    const half = 4.5 * em;
+    const middle = anchor === "start" ? x + half : anchor === "end" ? x - half : x;
+    return boxAround(
+      [Math.min(width - half, middle), y + lineHeight / 4],
+      2 * half,
+      2 * lineHeight,
+    );
+  });
+  if (!point) return corners;
+  const place = blendToPoint(nearestBlend(point), layout.frame);
+  const numbers = ticks
+    ? readingLines(nearestBlend(point), layout.frame, em).map(({ label }) =>
+        boxAround(label, 3.4 * em, 1.4 * em),
+      )
+    : [];
+  return [...corners, ...numbers, boxAround(place, 24, 24)];
+}
