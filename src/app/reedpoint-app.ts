@@ -89,6 +89,9 @@ export class ReedpointApp extends LitElement {
   readonly #watcher = new ResizeObserver(() => this.#onWidth());
   readonly #drawn = new Pace<Shown>(45, () => this.requestUpdate());
   readonly #worded = new Pace<Shown>(120, () => this.requestUpdate());
+  #seen:
+    | { readonly state: BenchState; readonly text: Catalogue; readonly shown: Shown }
+    | undefined;
   readonly #announcer = new Announcer((words) => (this.said = words));
 
   constructor() {
@@ -164,13 +167,24 @@ export class ReedpointApp extends LitElement {
     return `${this.text.shares.all(rows)} ${words}`;
   }
 
+  /** What is seen of the present state; the same thing for the same state. */
+  #now(): Shown {
+    const { state, text } = this;
+    if (this.#seen?.state !== state || this.#seen.text !== text) {
+      const shown = { moment: state.present, view: viewBench(state, text) };
+      this.#seen = { state, text, shown };
+    }
+    return this.#seen.shown;
+  }
+
   override render() {
-    const view = viewBench(this.state, this.text);
-    const now: Shown = { moment: this.state.present, view };
-    // The point follows every move; drawing and recipe every other frame, and words stand long enough to be read.
-    const hurried = this.state.gesture !== undefined;
-    const drawn = this.#drawn.take(now, hurried);
-    const worded = this.#worded.take(now, hurried);
+    const now = this.#now();
+    const { view } = now;
+    // The point follows every move; drawing and recipe every third frame, and words stand long enough to be read.
+    const { gesture: open = "keys" } = this.state;
+    const gesture = !open.startsWith("keys");
+    const drawn = this.#drawn.take(now, gesture);
+    const worded = this.#worded.take(now, gesture);
     return html`
       <bench-header
         .text=${this.text}

@@ -134,11 +134,13 @@ export function decodeBench(
   }
   const ids = model.features.map((feature) => feature.id);
   const aim = readAim(fields.get("aim"), told);
-  const pinned = fields.get("pinned");
+  const pinned = readPinned(fields, model, told);
+  const cells = fields.get("values");
+  const values = cells === undefined ? undefined : readValues(cells, "values", model, told);
   const bench: Bench = {
     model: model.id,
     reed: readName(fields.get("reed")),
-    values: readValues(fields.get("values"), "values", model, told),
+    values: values ?? fresh.values,
     locked: readNames(fields.get("locked"), ids, "locked", told),
     finished: readFlag(fields.get("finished"), told),
     unit: readNames(fields.get("unit"), unitNames, "unit", told)[0] ?? "mm",
@@ -150,14 +152,7 @@ export function decodeBench(
         told,
       )[0] ?? "",
     ...(aim ? { aim } : {}),
-    ...(pinned === undefined
-      ? {}
-      : {
-          pinned: {
-            reed: readName(fields.get("pinnedReed")),
-            values: readValues(pinned, "pinned", model, told),
-          },
-        }),
+    ...(pinned ? { pinned } : {}),
     layers: readLayers(fields.get("layers"), told),
   };
   return { bench, problems };
@@ -206,17 +201,17 @@ export function thousandthsBlend(high: number, low: number): Blend {
   return [high / 1000, low / 1000, (1000 - high - low) / 1000];
 }
 
+/** Undefined when there are not as many cells as features: then nobody knows which is which. */
 function readValues(
-  cells: string | undefined,
+  cells: string,
   field: string,
   model: ReedModel,
   { words, problems }: Telling,
-): Values {
-  if (cells === undefined) return allRoundValues(model);
+): Values | undefined {
   const parts = cells.split(".");
   if (parts.length !== model.features.length) {
     problems.push(words.cellCount(field, parts.length, model.features.length));
-    return allRoundValues(model);
+    return undefined;
   }
   const values: Record<FeatureId, number> = {};
   model.features.forEach(({ id }, i) => {
@@ -226,6 +221,16 @@ function readValues(
     else problems.push(words.value(field, id, cell));
   });
   return values;
+}
+
+function readPinned(
+  fields: ReadonlyMap<string, string>,
+  model: ReedModel,
+  told: Telling,
+): PinnedReed | undefined {
+  const cells = fields.get("pinned");
+  const values = cells === undefined ? undefined : readValues(cells, "pinned", model, told);
+  return values && { reed: readName(fields.get("pinnedReed")), values };
 }
 
 function readNames<T extends string>(

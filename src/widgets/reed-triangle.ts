@@ -270,7 +270,7 @@ export class ReedTriangle extends LitElement {
   }
 
   #ask(handle: Handle, blend: Blend): void {
-    const gesture = `${handle}-${this.#gesture}`;
+    const gesture = `${this.#keyBlend ? "keys-" : ""}${handle}-${this.#gesture}`;
     const event = handle === "point" ? BlendPickedEvent : AimPickedEvent;
     this.dispatchEvent(new event(blend, gesture));
   }

@@ -62,7 +62,7 @@ export function aimHandle(
 ): SVGTemplateResult | typeof nothing {
   if (!target?.own) return nothing;
   const [x, y] = blendToPoint(nearestBlend(target.blend), frame);
-  return svg`<g class="handle aim" transform="translate(${round(x)} ${round(y)})"><circle class="grasp" r="22"></circle>
+  return svg`<g class="aim" transform="translate(${round(x)} ${round(y)})"><circle class="grasp" r="22"></circle>
     <path class="diamond" d="M0,-7L7,0L0,7L-7,0Z"></path></g>`;
 }
 

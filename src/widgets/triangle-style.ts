@@ -170,7 +170,8 @@ export const triangleStyle = css`
   .onward text {
     fill: var(--ink);
   }
-  .handle {
+  .handle,
+  .aim {
     cursor: grab;
   }
   .grasp {

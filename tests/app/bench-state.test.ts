@@ -367,3 +367,77 @@ test("whatever is done, no state is ever changed in place, no value is lost to N
     }
   }
 });
+
+describe("a target", () => {
+  const target = (id: string): BenchAction => ({ type: "target-set", target: id });
+  const aim = (blend: Blend, gesture?: string): BenchAction => ({
+    type: "aim-moved",
+    aim: blend,
+    ...(gesture === undefined ? {} : { gesture }),
+  });
+
+  test("of one's own starts where the last target was, or where the reed is", () => {
+    const fromPart = run(start, target("softLow"), target("own"));
+    expect(fromPart.present.bench.aim).toEqual([0.25, 0.51, 0.24]);
+    const fromReed = run(start, load, target("own")).present.bench;
+    const point = place(map, valuesOf(run(start, load))).blend;
+    expect(greatestGap(fromReed.aim!, point)).toBeLessThan(0.0011);
+  });
+
+  test("is kept in whole thousandths inside the triangle, and the reed stays where it is", () => {
+    const state = run(start, aim([0.123_46, 0.456_78, 0.419_76]), aim([1.2, -0.1, -0.1], "a"));
+    expect(state.present.bench.aim).toEqual([1, 0, 0]);
+    expect(run(start, aim([0.123_46, 0.456_78, 0.419_76])).present.bench.aim).toEqual([
+      0.123, 0.457, 0.42,
+    ]);
+    expect(valuesOf(state)).toBe(valuesOf(start));
+  });
+
+  test("dragged is one step of undo, and is kept while another is picked", () => {
+    const state = run(start, target("own"), aim([0.5, 0.3, 0.2], "a"), aim([0.6, 0.2, 0.2], "a"));
+    expect(run(state, undo).present.bench.aim).toEqual([0.332, 0.334, 0.334]);
+    expect(run(state, undo, undo).present.bench.target).toBe("");
+    const back = run(state, target("softLow"), target("own"));
+    expect(back.present.bench.aim).toEqual([0.6, 0.2, 0.2]);
+  });
+
+  test("moved does not change where a drag of the point sets out from", () => {
+    const away = run(
+      start,
+      move([0.6, 0.2, 0.2], "a"),
+      target("softLow"),
+      move(pointOf(start), "b"),
+    );
+    expect(greatestGap(pointOf(away), pointOf(start))).toBeLessThan(1e-9);
+    for (const [id, value] of Object.entries(valuesOf(away)))
+      expect(value).toBeCloseTo(valuesOf(start)[id]!, 3);
+  });
+});
+
+describe("a pinned reed", () => {
+  const pin: BenchAction = { type: "reed-pinned" };
+  const swap: BenchAction = { type: "reeds-swapped" };
+
+  test("stays as it was while the one on the bench changes, and can be taken off", () => {
+    const state = run(start, load, pin, set("spine", 0.5));
+    expect(state.present.bench.pinned).toEqual({ reed: "Bittern", values: bittern.readings });
+    expect(run(state, { type: "reed-unpinned" }).present.bench.pinned).toBeUndefined();
+    expect(run(state, undo, undo).present.bench.pinned).toBeUndefined();
+    expect(reduce(start, { type: "reed-unpinned" })).toBe(start);
+    expect(reduce(start, swap)).toBe(start);
+  });
+
+  test("changes places with the one on the bench, twice to come back", () => {
+    const state = run(start, pin, load);
+    const swapped = run(state, swap);
+    expect(swapped.present.bench.reed).toBe("");
+    expect(swapped.present.bench.pinned!.reed).toBe("Bittern");
+    expect(valuesOf(swapped)).toBe(valuesOf(start));
+    expect(run(swapped, swap).present.bench).toEqual(state.present.bench);
+    expect(run(swapped, undo).present.bench).toEqual(state.present.bench);
+  });
+
+  test("outlasts a reset", () => {
+    expect(run(start, load, pin, { type: "reset" }).present.bench.pinned!.reed).toBe("Bittern");
+  });
+});

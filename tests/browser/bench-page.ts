@@ -17,6 +17,11 @@ export class BenchPage {
     await this.page.locator("reed-triangle svg").waitFor();
   }
 
+  /** On a phone the recipe is a sheet, and the lesser tools of the header are in a menu. */
+  async openRecipe(): Promise<void> {
+    await this.page.getByRole("button", { name: "Open the recipe" }).click();
+  }
+
   row(feature: string): Locator {
     return this.page.locator(`reed-feature-row#${feature}`);
   }

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import {
+  thousandthsBlend,
   allRoundValues,
   decodeBench,
   encodeBench,
@@ -38,13 +39,33 @@ const anyBench: fc.Arbitrary<Bench> = fc.record({
   finished: fc.boolean(),
   unit: fc.constantFrom(...lengthUnits),
   target: fc.constantFrom("", ...targets.map(({ id }) => id)),
-  layers: fc.subarray<Layer>(["readingLines", "certainty", "pulls", "eachPull", "reach"]),
+  layers: fc.subarray<Layer>([
+    "readingLines",
+    "certainty",
+    "gaugeAlone",
+    "coverage95",
+    "pulls",
+    "eachPull",
+    "reach",
+  ]),
 });
+
+const anyAim = fc
+  .tuple(fc.integer({ min: 0, max: 1000 }), fc.integer({ min: 0, max: 1000 }))
+  .filter(([high, low]) => high + low <= 1000)
+  .map(([high, low]) => ({ aim: thousandthsBlend(high, low), target: "own" }));
+const anyPinned = fc
+  .record({ reed: fc.string({ maxLength: 80 }), values: anyValues })
+  .map((pinned) => ({ pinned }));
+
+const anyFullBench: fc.Arbitrary<Bench> = fc
+  .tuple(anyBench, fc.oneof(fc.constant({}), anyAim), fc.oneof(fc.constant({}), anyPinned))
+  .map(([bench, aim, pinned]) => ({ ...bench, ...aim, ...pinned }));
 
 describe("a bench as one line of text", () => {
   test("comes back as it was, whatever it holds", () => {
     fc.assert(
-      fc.property(anyBench, (bench) => {
+      fc.property(anyFullBench, (bench) => {
         expect(decode(encode(bench))).toEqual({ bench, problems: [] });
       }),
       { seed, numRuns: 500 },
@@ -68,7 +89,7 @@ describe("a bench as one line of text", () => {
 
   test("holds nothing that an address must escape, for any bench", () => {
     fc.assert(
-      fc.property(anyBench, (bench) => {
+      fc.property(anyFullBench, (bench) => {
         expect(encode(bench)).toMatch(/^[\w.=&%~!*'()-]*$/);
       }),
       { seed },
@@ -161,6 +182,9 @@ describe("a broken field is told, and the rest is kept", () => {
     ],
     ["an unknown layer", "layers", "readingLines.fog", /^layers names "fog"; allowed/, {}],
     ["another flag", "finished", "yes", /^finished is "yes"; allowed: 1 or 0/, { finished: false }],
+    ["an aim of too much", "aim", "700.400", /^aim is "700.400"; allowed: the shares/, {}],
+    ["an aim that is no place", "aim", "here", /^aim is "here"; allowed: the shares/, {}],
+    ["a pinned reed of three cells", "pinned", "1.2.3", /^pinned has 3 cells; allowed: 14/, {}],
     [
       "bad URL encoding",
       "reed",
@@ -173,6 +197,12 @@ describe("a broken field is told, and the rest is kept", () => {
     expect(problems).toHaveLength(1);
     expect(problems[0]).toMatch(problem);
     expect(bench).toEqual({ ...reed, ...change });
+  });
+
+  test("one's own target needs a place", () => {
+    const { bench, problems } = decode(withField("target", "own"));
+    expect(problems).toHaveLength(1);
+    expect(bench.target).toBe("");
   });
 
   test("every broken field is told at once", () => {
