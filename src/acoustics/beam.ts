@@ -10,13 +10,13 @@ export interface BeamSection {
 }
 
 /** A beam looked at in many places, so that integrals over it are sums. */
-export interface SampledBeam {
+export interface SampledBeam<Section extends BeamSection = BeamSection> {
   readonly length: number;
   /** m from the free tip, rising; between the panels' ends. */
   readonly places: readonly number[];
   /** m; they sum to the length. */
   readonly weights: readonly number[];
-  readonly sections: readonly BeamSection[];
+  readonly sections: readonly Section[];
 }
 
 const perPanel = gaussLegendre(4);
@@ -37,11 +37,11 @@ const agreement = 2e-4;
  *
  * Throws  RangeError naming the place where stiffness or mass is not a positive number.
  */
-export function sampleBeam(
+export function sampleBeam<Section extends BeamSection>(
   length: number,
-  section: (x: number) => BeamSection,
+  section: (x: number) => Section,
   panels: number,
-): SampledBeam {
+): SampledBeam<Section> {
   const places: number[] = [];
   const weights: number[] = [];
   for (let panel = 0; panel < panels; panel += 1) {
@@ -54,8 +54,9 @@ export function sampleBeam(
   return { length, places, weights, sections: places.map((x) => requireSection(section(x), x)) };
 }
 
-function requireSection(section: BeamSection, x: number): BeamSection {
-  for (const [name, value] of Object.entries(section) as [string, number][]) {
+function requireSection<Section extends BeamSection>(section: Section, x: number): Section {
+  for (const name of ["stiffness", "mass"] as const) {
+    const value = section[name];
     if (value > 0 && Number.isFinite(value)) continue;
     throw new RangeError(
       `beam: ${name} ${value} at ${x} m from the tip; allowed: a finite number above 0`,
