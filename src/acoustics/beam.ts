@@ -107,8 +107,8 @@ function requireBeam(length: number, modes: number): void {
 export function ritzFrequencies(beam: SampledBeam, shapes: number, modes: number): number[] {
   const bending = zeros(shapes);
   const inertia = zeros(shapes);
-  beam.places.forEach((x, k) => {
-    const { curvature, deflection } = shapesAt((2 * x) / beam.length - 1, shapes);
+  const table = shapeTable(beam.places, beam.length, shapes);
+  table.forEach(({ curvature, deflection }, k) => {
     const { stiffness, mass } = beam.sections[k]!;
     addOuter(bending, curvature, stiffness * beam.weights[k]!);
     addOuter(inertia, deflection, mass * beam.weights[k]!);
@@ -118,6 +118,23 @@ export function ritzFrequencies(beam: SampledBeam, shapes: number, modes: number
   return symmetricEigenvalues(reduced(bending, inertia))
     .slice(0, modes)
     .map((value) => 1 / (2 * Math.PI * half * half * Math.sqrt(value)));
+}
+
+interface Shapes {
+  readonly curvature: Float64Array;
+  readonly deflection: Float64Array;
+}
+
+// Relative to the length the places are always the same, and the shapes cost more than all that is done with them.
+const tables = new Map<string, readonly Shapes[]>();
+
+function shapeTable(places: readonly number[], length: number, shapes: number): readonly Shapes[] {
+  const key = `${shapes}/${places.length}`;
+  const known = tables.get(key);
+  if (known) return known;
+  const made = places.map((x) => shapesAt((2 * x) / length - 1, shapes));
+  tables.set(key, made);
+  return made;
 }
 
 function zeros(n: number): Float64Array[] {
@@ -134,10 +151,7 @@ function addOuter(matrix: Float64Array[], vector: Float64Array, factor: number):
 }
 
 /** Shapes with curvature P_k(ξ), flat and at rest at the clamp ξ = 1: ∫P_k = (P_{k+1} − P_{k−1}) / (2k + 1), twice. */
-function shapesAt(
-  xi: number,
-  shapes: number,
-): { curvature: Float64Array; deflection: Float64Array } {
+function shapesAt(xi: number, shapes: number): Shapes {
   const p = new Float64Array(shapes + 2);
   p[0] = 1;
   p[1] = xi;

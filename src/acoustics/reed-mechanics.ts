@@ -61,10 +61,7 @@ interface BladeBeamSection {
   readonly width: number;
 }
 
-function bladeBeamSection(
-  recipe: LipRecipe,
-  given: Assumptions,
-): (x: number) => BladeBeamSection {
+function bladeBeamSection(recipe: LipRecipe, given: Assumptions): (x: number) => BladeBeamSection {
   const cut = bladeCrossSection(recipe, given);
   const sagitta = archSagitta(recipe);
   return (x) => {
