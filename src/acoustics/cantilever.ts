@@ -77,7 +77,7 @@ export function cantileverTipStiffness({
     before = last;
     last = pieceIntegral(yielding, length / 2 ** (i + 1), length / 2 ** i);
     whole += last;
-    if (last < 1e-9 * whole) return 1 / whole;
+    if (last < 1e-14 * whole) return 1 / whole;
   }
   const fall = last / before;
   return fall < 0.98 ? 1 / (whole + (last * fall) / (1 - fall)) : 0;

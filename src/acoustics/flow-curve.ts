@@ -64,7 +64,8 @@ export function flowCurve(reed: ReedMechanics, lip: number): FlowCurve {
 function spread(from: number, to: number): number[] {
   return Array.from({ length: steps + 1 }, (_, i) => {
     const share = (1 - Math.cos((Math.PI * i) / steps)) / 2;
-    return from + (to - from) * share;
+    // Exact at both ends: an opening a rounding below 0 has no root.
+    return from * (1 - share) + to * share;
   });
 }
 

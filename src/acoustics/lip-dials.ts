@@ -37,7 +37,7 @@ export function dialValue(response: LipResponse, id: LipDialId): number {
 /**
  * The six dials of a reed beside another, usually the all-round reed under the same lips and breath.
  *
- * @example lipDials(response, response).every(({ ratio }) => ratio === 1)
+ * @example lipDials(response, response).map(({ ratio }) => ratio) → [1, 1, 1, 1, 1, 1]
  */
 export function lipDials(response: LipResponse, other: LipResponse): LipDial[] {
   return lipDialIds.map((id) => {

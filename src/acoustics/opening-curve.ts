@@ -40,7 +40,7 @@ export function openingCurve(reed: ReedMechanics, blow: number): OpeningCurve {
   const piece = (from: number, to: number): OpeningPoint[] =>
     from > to
       ? Array.from({ length: steps + 1 }, (_, i) => {
-          const open = from + ((to - from) * i) / steps;
+          const open = from * (1 - i / steps) + to * (i / steps);
           return { lip: lipAt(open), open };
         })
       : [];

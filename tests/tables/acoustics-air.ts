@@ -33,7 +33,7 @@ export const closingExponentRows: readonly (readonly [n: number, place: number, 
 export const cornerRows: readonly (readonly [closed: number, width: number, area: number])[] = [
   [0.1, 0.948683, 0.853815],
   [0.25, 0.866025, 0.649519],
-  [0.5, 0.707107, 0.353553],
+  [0.5, Math.SQRT1_2, 0.353553],
   [0.75, 0.5, 0.125],
 ];
 
@@ -68,7 +68,7 @@ export const lensRows: readonly (readonly [width: number, height: number, area: 
   [15, 0.5, 5.001111],
   [15, 1.5, 15.029957],
   [13, 1.2, 10.417702],
-  [2, 2, 3.141593],
+  [2, 2, Math.PI],
 ];
 
 /** Sagitta over thickness → I of the arched blade over that of the flat one, 1 + (16/15)(c/t)²; derived. */
