@@ -1,4 +1,4 @@
-export { openingArea, cornerClosing } from "../acoustics/opening.js";
+export { cornerClosing, openingArea } from "../acoustics/opening.js";
 export { flow } from "../acoustics/flow.js";
 export { openFraction } from "../acoustics/closing-law.js";
 export {
@@ -7,12 +7,21 @@ export {
   type Cantilever,
 } from "../acoustics/cantilever.js";
 export { bladeThickness, type BladeRecipe } from "../acoustics/blade.js";
-export type { LipRecipe } from "../acoustics/reed-mechanics.js";
-export { lipResponse, type LipResponse } from "../acoustics/lip-response.js";
-export type { LipState } from "../acoustics/lip-presets.js";
+
+export { lipResponse, respond, withHinging, type LipResponse } from "../acoustics/lip-response.js";
+export { reedMechanics, type LipRecipe, type ReedMechanics } from "../acoustics/reed-mechanics.js";
+export { flowCurve, type FlowCurve, type FlowPoint } from "../acoustics/flow-curve.js";
+export { openingCurve, type OpeningCurve, type OpeningPoint } from "../acoustics/opening-curve.js";
+
 export {
   assumptions,
   type Assumption,
   type AssumptionId,
   type Assumptions,
 } from "../acoustics/assumptions.js";
+export {
+  lipPresets,
+  type LipPreset,
+  type LipPresetId,
+  type LipState,
+} from "../acoustics/lip-presets.js";
