@@ -40,24 +40,24 @@ const steps = 48;
 export function flowCurve(reed: ReedMechanics, lip: number): FlowCurve {
   const { law, pointAt, start, blowAt } = curveOf(reed, lip);
   const { fold } = law;
+  // Beyond the fold the lips alone may be too much; a rounding below 0 is the curve's own start.
+  const least = 1e-9 * reed.closingPressure;
   const along = (from: number, to: number): FlowPoint[] =>
-    from > to ? spread(from, to).flatMap((z) => (blowAt(z) >= 0 ? [pointAt(z)] : [])) : [];
+    from > to ? spread(from, to).flatMap((z) => (blowAt(z) >= -least ? [pointAt(z)] : [])) : [];
   const before = fold !== undefined && start >= fold.from;
-  const jump =
-    before && fold
-      ? { from: pointAt(fold.from), to: { ...pointAt(fold.from), ...landed(fold.landing) } }
-      : undefined;
-  function landed(z: number): Pick<FlowPoint, "closed" | "flow"> {
-    return { closed: 1 - z, flow: pointAt(z).flow };
-  }
   return {
     held: !fold || before ? along(start, fold?.from ?? 0) : [],
     unheld: fold && before ? along(fold.from, fold.to) : [],
     regained: fold ? along(before ? fold.to : start, 0) : [],
     peak: peakOf(reed, lip),
     closure: Math.max(0, law.closure * reed.closingPressure - lip),
-    ...(jump ? { jump } : {}),
+    ...(fold && before ? { jump: jumpAt(pointAt(fold.from), pointAt(fold.landing)) } : {}),
   };
+}
+
+/** Straight down: the blades land at the pressure they left at, closed ones whatever would hold them there. */
+function jumpAt(from: FlowPoint, landing: FlowPoint): NonNullable<FlowCurve["jump"]> {
+  return { from, to: { ...landing, blow: from.blow } };
 }
 
 /** Open shares from … to, closer together at both ends, where curves bend most. */
