@@ -98,8 +98,8 @@ function requireBeam(length: number, modes: number): void {
   if (!(length > 0 && Number.isFinite(length))) {
     throw new RangeError(`beam: length is ${length} m; allowed: a finite number above 0`);
   }
-  if (!Number.isInteger(modes) || modes < 1 || modes > 6) {
-    throw new RangeError(`beam: modes is ${modes}; allowed: a whole number from 1 to 6`);
+  if (!Number.isInteger(modes) || modes < 1 || modes > 8) {
+    throw new RangeError(`beam: modes is ${modes}; allowed: a whole number from 1 to 8`);
   }
 }
 

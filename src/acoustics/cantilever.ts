@@ -14,7 +14,7 @@ export interface Cantilever {
  *
  * Shape   blade, number of modes (3) → lowest first.
  * Unit    m, Pa, kg/m³ → Hz.
- * Domain  1 to 6 modes; width and thickness above 0, but for the very tip, which may be sharp.
+ * Domain  1 to 8 modes; width and thickness above 0, but for the very tip, which may be sharp.
  * Error   below 0.1 %.
  * Throws  RangeError naming a bad argument, or when the computation has not converged.
  * Source  Euler–Bernoulli beam.

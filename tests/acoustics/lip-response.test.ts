@@ -131,6 +131,24 @@ describe("a blade as a beam", () => {
     }
   });
 
+  test("converges for odd recipes and assumptions too: up to a third beyond every range", () => {
+    for (let seed = 1; seed <= 300; seed += 1) {
+      const random = seeded(seed);
+      const recipe = Object.fromEntries(
+        bassoonModel.features.map(({ id, min, max }) => [
+          id,
+          Math.max(0.3 * min, min + between(random, -1 / 3, 4 / 3) * (max - min)),
+        ]),
+      ) as unknown as LipRecipe;
+      const ends = Object.entries(assumptions).map(([id, { min, max }]) => [
+        id,
+        random() < 0.5 ? min : max,
+      ]);
+      const changes = Object.fromEntries(ends) as Record<AssumptionId, number>;
+      expect(reedMechanics(recipe, withAssumptions(changes)).resonance).toBeGreaterThan(0);
+    }
+  });
+
   test("rings as √(E/ρ), gives way as 1/E", () => {
     const one = reedMechanics(allRoundLip);
     const other = reedMechanics(
