@@ -7,21 +7,18 @@ export interface Assumption {
   readonly unit: AssumptionUnit;
   readonly min: number;
   readonly max: number;
-  /** A publication that gives the value or its range; without one it is an assumption from memory. */
+  /**
+   * Where it comes from: an assumption from memory altogether; an assumption within the range that a source gives;
+   * an assumption in a law of which a source gives the form.
+   */
+  readonly basis: "assumption" | "range" | "law";
+  /** The publication, unless all is an assumption. */
   readonly source?: string;
 }
 
-const assumption = (
-  value: number,
-  unit: AssumptionUnit,
-  min: number,
-  max: number,
-  source?: string,
-): Assumption => ({ value, unit, min, max, ...(source === undefined ? {} : { source }) });
-
-const weidenfeller =
-  "Weidenfeller et al. (2018), Materials Research 21(s2): 5.25–6.25 GPa along the grain";
-const ukshini = "Ukshini & Dirckx (2020), Materials 13: wet cane gives way much more easily";
+function assumption(value: number, unit: AssumptionUnit, min: number, max: number): Assumption {
+  return { value, unit, min, max, basis: "assumption" };
+}
 
 /**
  * Every constant of the lip model by name: what it is taken to be, in which unit, in which range that is plausible.
@@ -29,8 +26,13 @@ const ukshini = "Ukshini & Dirckx (2020), Materials 13: wet cane gives way much 
  * Unit    as each says; lengths in mm like the recipe's.
  */
 export const assumptions = {
-  /** Young's modulus along the grain, played-in wet cane. */
-  youngsModulus: assumption(5.5e9, "Pa", 2e9, 15e9, `${weidenfeller}; ${ukshini}`),
+  /** Young's modulus along the grain, played-in wet cane: 5.25–6.25 GPa in the first source; wet much less in the second. */
+  youngsModulus: {
+    ...assumption(5.5e9, "Pa", 2e9, 15e9),
+    basis: "range",
+    source:
+      "Weidenfeller et al. (2018), Materials Research 21(s2); Ukshini & Dirckx (2020), Materials 13",
+  },
   /** Played-in wet cane. */
   density: assumption(900, "kg/m³", 450, 1150),
 
@@ -46,13 +48,11 @@ export const assumptions = {
   collarOverThroat: assumption(1, "mm", 0, 2),
 
   /** Half-width of the parabola with which a hinged reed comes to its closure, as a share of the closing pressure. */
-  elbow: assumption(
-    1 / 6,
-    "share",
-    0.02,
-    0.5,
-    "the shape after Gazengel et al. (2025), Acta Acustica 9; the value is an assumption",
-  ),
+  elbow: {
+    ...assumption(1 / 6, "share", 0.02, 0.5),
+    basis: "law",
+    source: "Gazengel et al. (2025), Acta Acustica 9",
+  },
   /** Thickness of the tube's wall at the throat. */
   wall: assumption(1, "mm", 0.7, 1.3),
   /** Where the lips lie, behind the tip. */

@@ -16,15 +16,20 @@ export type LipPresetId = "softLow" | "middle" | "highRegister" | "fullVolume";
 /** The three numbers of a preset, each with its plausible range. */
 export type LipPreset = Readonly<Record<keyof LipState, Assumption>>;
 
-const blown =
-  "range: Fuks & Sundberg (1996), TMH-QPSR 3, reed woodwinds are blown at 0.98–11.8 kPa; the value is an assumption";
-
 /** No readable source gives lip pressures or places on bassoon reeds: assumptions, all of them. */
 function preset(lip: number, blow: number, place: number): LipPreset {
   return {
-    lip: { value: lip, unit: "Pa", min: 0, max: 6000 },
-    blow: { value: blow, unit: "Pa", min: 980, max: 11800, source: blown },
-    place: { value: place, unit: "mm", min: 4, max: 20 },
+    lip: { value: lip, unit: "Pa", min: 0, max: 6000, basis: "assumption" },
+    blow: {
+      value: blow,
+      unit: "Pa",
+      min: 980,
+      max: 11800,
+      basis: "range",
+      // Reed woodwinds are blown at 0.98–11.8 kPa.
+      source: "Fuks & Sundberg (1996), TMH-QPSR 3",
+    },
+    place: { value: place, unit: "mm", min: 4, max: 20, basis: "assumption" },
   };
 }
 

@@ -1,4 +1,4 @@
-import type { AssumptionId } from "../acoustics/assumptions.js";
+import type { Assumption, AssumptionId } from "../acoustics/assumptions.js";
 import type { LipDialId } from "../acoustics/lip-dials.js";
 import type { LipPresetId } from "../acoustics/lip-presets.js";
 import type { LipPurpose, TradeRow } from "../acoustics/trade-and-model.js";
@@ -266,8 +266,12 @@ export const lipWords = {
     title: "What the model assumes",
     intro: "Every constant of the model; each may be moved within its plausible range.",
     words: assumptionWords,
-    assumption: "assumption",
-    source: (source: string): string => `Source: ${source}.`,
+    basis: ({ basis, source }: Pick<Assumption, "basis" | "source">): string => {
+      if (basis === "assumption" || source === undefined) return "Assumption.";
+      return basis === "range"
+        ? `Assumption within a published range: ${source}.`
+        : `Assumption; the law after ${source}.`;
+    },
     range: (low: string, high: string, unit: string): string =>
       `Plausible: ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
     reset: "Back to the first values",

@@ -415,7 +415,8 @@ describe("constants", () => {
       ...Object.entries(assumptions),
       ...Object.values(lipPresets).flatMap((one) => Object.entries(one)),
     ];
-    for (const [name, { value, min, max, unit }] of all) {
+    for (const [name, { value, min, max, unit, basis, source }] of all) {
+      expect(basis === "assumption", name).toBe(source === undefined);
       expect(value, name).toBeGreaterThanOrEqual(min);
       expect(value, name).toBeLessThanOrEqual(max);
       expect(max, name).toBeGreaterThan(min);

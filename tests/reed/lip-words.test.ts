@@ -107,6 +107,20 @@ describe("every number of the panel has its words", () => {
     }
   });
 
+  test("every constant says where it comes from", () => {
+    const { basis } = lipWords.assumptions;
+    expect(basis(assumptions.wall)).toBe("Assumption.");
+    expect(basis(assumptions.youngsModulus)).toMatch(
+      /published range: Weidenfeller et al. \(2018\)/,
+    );
+    expect(basis(assumptions.elbow)).toMatch(/the law after Gazengel et al. \(2025\)/);
+    for (const { lip, blow, place } of Object.values(lipPresets)) {
+      expect(basis(lip)).toBe("Assumption.");
+      expect(basis(place)).toBe("Assumption.");
+      expect(basis(blow)).toMatch(/Fuks & Sundberg/);
+    }
+  });
+
   test("a change against the all-round reed, in numbers and in words", () => {
     expect(lipWords.change(1.093)).toBe("+9 %");
     expect(lipWords.change(0.82)).toBe("-18 %");
