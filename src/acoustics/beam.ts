@@ -1,5 +1,5 @@
 import { gaussLegendre } from "./gauss-legendre.js";
-import { symmetricEigenvalues } from "./symmetric-eigenvalues.js";
+import { greatestEigenvalue, symmetricEigenvalues } from "./symmetric-eigenvalues.js";
 
 /** What one cross-section adds to a beam. */
 export interface BeamSection {
@@ -115,9 +115,10 @@ export function ritzFrequencies(beam: SampledBeam, shapes: number, modes: number
   });
   // Deflections are counted in units of (length / 2)²: the curvature of the shapes is per half length.
   const half = beam.length / 2;
-  return symmetricEigenvalues(reduced(bending, inertia))
-    .slice(0, modes)
-    .map((value) => 1 / (2 * Math.PI * half * half * Math.sqrt(value)));
+  const matrix = reduced(bending, inertia);
+  const values =
+    modes === 1 ? [greatestEigenvalue(matrix)] : symmetricEigenvalues(matrix).slice(0, modes);
+  return values.map((value) => 1 / (2 * Math.PI * half * half * Math.sqrt(value)));
 }
 
 interface Shapes {

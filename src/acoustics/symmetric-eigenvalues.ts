@@ -54,3 +54,32 @@ function rotate(a: readonly Float64Array[], p: number, q: number): void {
     rowQ[k] = s * left + c * right;
   }
 }
+
+const mostRounds = 500;
+
+/**
+ * The greatest eigenvalue of a symmetric matrix that has none below 0: much cheaper than all of them.
+ *
+ * Error   about 1e-14 of itself where the next one is clearly smaller, as of a beam's inertia: a quarter or less.
+ * Throws  RangeError when five hundred rounds do not settle it.
+ * Source  power method with Rayleigh's quotient: Golub & Van Loan, Matrix Computations, section 8.2.
+ *
+ * @example greatestEigenvalue([[2, 0], [0, 1]]) → 2
+ */
+export function greatestEigenvalue(rows: readonly (readonly number[])[]): number {
+  let vector = rows.map((row) => row[0]!);
+  let before = 0;
+  for (let round = 0; round < mostRounds; round += 1) {
+    const next = rows.map((row) => row.reduce((sum, value, j) => sum + value * vector[j]!, 0));
+    const along = next.reduce((sum, value, i) => sum + value * vector[i]!, 0);
+    const value = along / vector.reduce((sum, one) => sum + one * one, 0);
+    if (Math.abs(value - before) <= 1e-14 * value) return value;
+    before = value;
+    const size = Math.hypot(...next);
+    vector = next.map((one) => one / size);
+  }
+  throw new RangeError(
+    `greatestEigenvalue: a ${rows.length} × ${rows.length} matrix has not settled after ${mostRounds} rounds; ` +
+      `allowed: finite numbers, one eigenvalue greater than all others`,
+  );
+}

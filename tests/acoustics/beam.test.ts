@@ -6,7 +6,10 @@ import {
   type Cantilever,
 } from "../../src/acoustics/cantilever.js";
 import { gaussLegendre } from "../../src/acoustics/gauss-legendre.js";
-import { symmetricEigenvalues } from "../../src/acoustics/symmetric-eigenvalues.js";
+import {
+  greatestEigenvalue,
+  symmetricEigenvalues,
+} from "../../src/acoustics/symmetric-eigenvalues.js";
 import { between, seeded } from "../engine/random-model.js";
 import { beamRows, doubleTaperRows, tipStiffnessRows } from "../tables/acoustics-beam.js";
 import { stodolaFrequency } from "./stodola.js";
@@ -163,6 +166,14 @@ test.each([1, 2, 4, 8, 16, 64])("Gauss points: %d integrate a polynomial of degr
     const sum = places.reduce((all, x, i) => all + weights[i]! * x ** degree, 0);
     expect(sum).toBeCloseTo(1 / (degree + 1), 13);
   }
+});
+
+test("the lowest frequency alone is the first of several", () => {
+  for (const thickness of [0, 0.003, 0.3, 1, 3]) {
+    // Both are good to about 1e-13; the levels they stop at may differ by one.
+    expect(lambdas(thickness, 0.7, 1)[0]! / lambdas(thickness, 0.7, 3)[0]!).toBeCloseTo(1, 6);
+  }
+  expect(() => greatestEigenvalue([[NaN]])).toThrow(/has not settled/);
 });
 
 test("eigenvalues: their sum is the trace, their squares' sum that of the entries", () => {
