@@ -1,6 +1,6 @@
 import type { FlowCurve, FlowPoint } from "../acoustics/flow-curve.js";
 import type { Point } from "../engine/frame.js";
-import { openPath, plotAxes, type PlotAxes, type PlotBox } from "./plot-axes.js";
+import { plotAxes, type PlotAxes, type PlotBox } from "./plot-axes.js";
 
 /** The air over the blowing pressure as lines and marks, in px; the axes count kPa and cm³/s. */
 export interface FlowPlot {
@@ -15,8 +15,9 @@ export interface FlowPlot {
   /** The other reed, as an outline. */
   readonly other: string;
   readonly operating: Point;
-  readonly peak: Point;
-  readonly closure: Point;
+  /** Undefined where they lie beyond the axes. */
+  readonly peak: Point | undefined;
+  readonly closure: Point | undefined;
 }
 
 const kiloPascals = 1e-3;
@@ -35,9 +36,11 @@ export function flowPlot(
   other?: FlowCurve,
 ): FlowPlot {
   const axes = plotAxes(box, box.mostBlow * kiloPascals, box.mostFlow * cubicCentimetres);
-  const at = ({ blow, flow }: Pick<FlowPoint, "blow" | "flow">): Point =>
-    axes.place(blow * kiloPascals, flow * cubicCentimetres);
-  const line = (points: readonly FlowPoint[]): string => openPath(points.map(at));
+  const numbers = ({ blow, flow }: Pick<FlowPoint, "blow" | "flow">): Point => [
+    blow * kiloPascals,
+    flow * cubicCentimetres,
+  ];
+  const line = (points: readonly FlowPoint[]): string => axes.line(points.map(numbers));
   return {
     axes,
     held: line(curve.held),
@@ -45,8 +48,8 @@ export function flowPlot(
     unheld: line(curve.unheld),
     jump: curve.jump ? line([curve.jump.from, curve.jump.to]) : "",
     other: other ? line(other.held) + line(other.regained) : "",
-    operating: at(now),
-    peak: at(curve.peak),
-    closure: at({ blow: curve.closure, flow: 0 }),
+    operating: axes.place(...numbers(now)),
+    peak: axes.mark(...numbers(curve.peak)),
+    closure: axes.mark(curve.closure * kiloPascals, 0),
   };
 }

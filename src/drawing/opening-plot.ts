@@ -1,6 +1,6 @@
 import type { OpeningCurve } from "../acoustics/opening-curve.js";
 import type { Point } from "../engine/frame.js";
-import { openPath, plotAxes, type PlotAxes, type PlotBox } from "./plot-axes.js";
+import { plotAxes, type PlotAxes, type PlotBox } from "./plot-axes.js";
 
 /** The opening over the lip pressure as lines and marks, in px; the axes count kPa and open shares. */
 export interface OpeningPlot {
@@ -25,18 +25,21 @@ export function openingPlot(
   other?: OpeningCurve,
 ): OpeningPlot {
   const axes = plotAxes(box, box.mostLip / 1000, 1);
-  const at = ({ lip, open }: { readonly lip: number; readonly open: number }): Point =>
-    axes.place(lip / 1000, open);
   const lines = ({ held }: OpeningCurve): string =>
-    held.map((piece) => openPath(piece.map(at))).join("");
+    held
+      .map((piece) => axes.line(piece.map(({ lip, open }): Point => [lip / 1000, open])))
+      .join("");
   const { fold } = curve;
   return {
     axes,
     held: lines(curve),
     jump: fold
-      ? openPath([at({ lip: fold.lip, open: fold.from }), at({ lip: fold.lip, open: fold.to })])
+      ? axes.line([
+          [fold.lip / 1000, fold.from],
+          [fold.lip / 1000, fold.to],
+        ])
       : "",
     other: other ? lines(other) : "",
-    now: at(now),
+    now: axes.place(now.lip / 1000, now.open),
   };
 }

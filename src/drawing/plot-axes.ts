@@ -19,6 +19,10 @@ export interface PlotAxes {
   readonly yTicks: readonly Tick[];
   /** Numbers of the axes → px; what lies outside is brought to the border. */
   readonly place: (x: number, y: number) => Point;
+  /** A line through numbers of the axes, cut off where it leaves the field at the right. */
+  readonly line: (points: readonly Point[]) => string;
+  /** The same for one mark: undefined outside the field. */
+  readonly mark: (x: number, y: number) => Point | undefined;
 }
 
 /** What a plot has to hold. */
@@ -54,6 +58,9 @@ export function plotAxes(
   const y = axis(mostY, counts[1]!, [origin[1], far[1]]);
   const ticks = (scale: typeof x, count: number): Tick[] =>
     scale.ticks(count).map((value) => ({ at: round(scale(value)), value }));
+  const place = (one: number, other: number): Point => [round(x(one)), round(y(other))];
+  const [, endX] = x.domain() as [number, number];
+  const [, endY] = y.domain() as [number, number];
   return {
     width,
     height,
@@ -61,8 +68,29 @@ export function plotAxes(
     far,
     xTicks: ticks(x, counts[0]!),
     yTicks: ticks(y, counts[1]!),
-    place: (one, other) => [round(x(one)), round(y(other))],
+    place,
+    line: (points) =>
+      piecesUpTo(points, endX)
+        .map((piece) => openPath(piece.map(([one, other]) => place(one, other))))
+        .join(""),
+    mark: (one, other) => (one <= endX && other <= endY ? place(one, other) : undefined),
   };
+}
+
+/** The pieces of a line that lie left of an end, cut where they cross it. */
+function piecesUpTo(points: readonly Point[], end: number): Point[][] {
+  const pieces: Point[][] = [[]];
+  points.forEach((point, i) => {
+    const before = points[i - 1];
+    if (before && before[0] <= end !== point[0] <= end) {
+      const share = (end - before[0]) / (point[0] - before[0]);
+      const crossing: Point = [end, before[1] + share * (point[1] - before[1])];
+      if (point[0] <= end) pieces.push([]);
+      pieces.at(-1)!.push(crossing);
+    }
+    if (point[0] <= end) pieces.at(-1)!.push(point);
+  });
+  return pieces;
 }
 
 /** A path through points that are px already; empty for fewer than two. */
