@@ -1,6 +1,6 @@
 import type { Blend } from "./blend.js";
 import { ellipseOf, type CertaintyEllipse, type Matrix3 } from "./certainty.js";
-import { requireFiniteTuple, requireKeyed, requireWithin, shown } from "./check.js";
+import { requireKeyed, requireShares, requireWithin, shown } from "./check.js";
 import { blendToLogRatio, logRatioBasis, logRatioToBlend, type LogRatio } from "./log-ratio.js";
 
 /** Two rows of two numbers. */
@@ -24,9 +24,6 @@ export interface CohortSummary {
     readonly basis: string;
   };
 }
-
-/** A mean told in six digits still sums to 1. */
-const sumTolerance = 1e-4;
 
 /**
  * Mean and spread of a class of reeds.
@@ -94,12 +91,5 @@ function requireBlends(blends: readonly Blend[]): void {
   if (blends.length === 0) {
     throw new RangeError("cohortSummary: blends is empty; allowed: at least one blend");
   }
-  blends.forEach((blend: Blend, index) => {
-    requireFiniteTuple(blend, 3, `cohortSummary: blends[${index}]`);
-    const sum = blend[0] + blend[1] + blend[2];
-    if (Math.abs(sum - 1) <= sumTolerance) return;
-    throw new RangeError(
-      `cohortSummary: blends[${index}] is ${blend.join(", ")}, which sums to ${sum}; allowed: a sum of 1`,
-    );
-  });
+  blends.forEach((blend: Blend, index) => requireShares(blend, `cohortSummary: blends[${index}]`));
 }

@@ -64,3 +64,14 @@ export {
   type StandIns,
 } from "../engine/stand-ins.js";
 export { handStandIns, type HandStandIn } from "../engine/hand-stand-ins.js";
+
+export {
+  planAdjustments,
+  type Adjustments,
+  type Plan,
+  type PlanKind,
+  type PlanOptions,
+  type PlanStep,
+} from "../engine/plan-adjustments.js";
+export { type Obstacle } from "../engine/plan-obstacle.js";
+export { planNotes, readingsAfter, type PlanNotes, type StepNotes } from "../engine/plan-notes.js";

@@ -97,7 +97,9 @@ describe("laws", () => {
   });
 
   test("the geometric mean of equal blends is that blend, and nothing spreads", () => {
-    const { geometricMean, covariance, ellipse } = cohortSummary(Array(5).fill([0.2, 0.3, 0.5]));
+    const { geometricMean, covariance, ellipse } = cohortSummary(
+      Array.from({ length: 5 }, (): Blend => [0.2, 0.3, 0.5]),
+    );
     expect(greatestGap(geometricMean!, [0.2, 0.3, 0.5])).toBeLessThan(1e-15);
     expect(greatestGap(covariance!.flat(), Array(9).fill(0))).toBeLessThan(1e-30);
     expect(ellipse!.semiAxes).toEqual([expect.closeTo(0, 12), expect.closeTo(0, 12)]);
@@ -149,7 +151,7 @@ describe("edges", () => {
     [[], {}, /blends is empty; allowed: at least one/],
     [undefined, {}, /blends is undefined; allowed: an array/],
     [[[0.2, NaN, 0.5]], {}, /blends\[0\]\[1\] is NaN/],
-    [[[52, 42, 6]], {}, /sums to 100; allowed: a sum of 1/],
+    [[[52, 42, 6]], {}, /sums to 100; allowed: shares that sum to 1/],
     [[[0.2, 0.3, 0.5]], { coverage: 1 }, /coverage is 1; allowed: between 0 and 1/],
   ])("cohortSummary %#", (blends, options, message) => {
     expect(() => cohortSummary(blends as unknown as Blend[], options)).toThrow(message);

@@ -57,7 +57,7 @@ const cases = Array.from({ length: 80 }, (_, i) => {
   // The move that stand-ins should make.
   const sign = request.mode === "instead" ? 1 : -1;
   const wanted = perUnit(map, asked.id).map((part) => sign * change * part) as unknown as Triple;
-  return { seed: i + 1, map, values, freedom: freedom as Freedom, request, wanted };
+  return { seed: i + 1, map, values, freedom, request, wanted };
 });
 
 describe("laws, on random models and on the shipped one", () => {
