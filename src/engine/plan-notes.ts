@@ -19,6 +19,8 @@ export interface StepNotes {
   readonly isBelowGauge: boolean;
   /** Its caution comes for the first time in this plan: told in full, later in short. */
   readonly isNewCaution: boolean;
+  /** Every gauge place moves with it. */
+  readonly movesGaugePlaces: boolean;
   /** Features to read again before it. */
   readonly readFirst: readonly FeatureId[];
   /** Features to read again after it: the opening first, for every other reading disturbs it. */
@@ -106,6 +108,7 @@ function notesOf(
     // Ten times 0.01 is not quite 0.1: a hair in favour of the number.
     isBelowGauge: size < gaugeError * (1 - 1e-9),
     isNewCaution: before.every(({ caution }) => caution !== action.caution),
+    movesGaugePlaces: isClip(action),
     readFirst: thinsTip(action) && before.some(isClip) ? [main] : [],
     readAgain: readingsAfter(model, action),
   };

@@ -1,4 +1,4 @@
-import type { Blend } from "../engine/blend.js";
+import { blendDistance, type Blend } from "../engine/blend.js";
 import targetsJson from "./data/targets.json";
 import { deepFreeze } from "./deep-freeze.js";
 
@@ -18,6 +18,13 @@ export const targetRadius: number = targetsJson.radius;
 export const targets: readonly Target[] = deepFreeze(
   targetsJson.targets.map(({ blend, ...target }) => ({ ...target, blend: toBlend(blend) })),
 );
+
+/** The kind of part that a reed at this place is nearest to. */
+export function nearestTarget(blend: Blend): Target {
+  return targets.reduce((best, one) =>
+    blendDistance(one.blend, blend) < blendDistance(best.blend, blend) ? one : best,
+  );
+}
 
 /** The file rounds a third to six digits; shares sum to 1 again here. */
 function toBlend([high = 0, low = 0, loud = 0]: readonly number[]): Blend {
