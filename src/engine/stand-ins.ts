@@ -79,7 +79,8 @@ export function standIns(
 ): StandIns {
   const wanted = wantedMove(map, values, request, freedom, "standIns");
   const candidates = candidatesOf(map, values, request.feature, freedom);
-  return { singles: singlesOf(wanted, candidates), pairs: pairsOf(wanted, candidates) };
+  const { arrow } = map.byId.get(request.feature)!;
+  return { singles: singlesOf(wanted, arrow, candidates), pairs: pairsOf(wanted, candidates) };
 }
 
 /** The move that stand-ins should make: the request's own, or its opposite. Refuses a request that makes no sense. */
@@ -126,8 +127,7 @@ function candidatesOf(
   return found;
 }
 
-function singlesOf(wanted: Vector, candidates: readonly Candidate[]): StandIn[] {
-  const size = Math.hypot(...wanted);
+function singlesOf(wanted: Vector, asked: Vector, candidates: readonly Candidate[]): StandIn[] {
   return candidates
     .map((candidate) => {
       const { arrow, halfSpread, feature } = candidate.one;
@@ -135,7 +135,7 @@ function singlesOf(wanted: Vector, candidates: readonly Candidate[]): StandIn[] 
       const z = square > 0 ? dot(wanted, arrow) / square : 0;
       const left: Vector = [wanted[0] - z * arrow[0], wanted[1] - z * arrow[1]];
       const change = z * halfSpread + 0; // no −0
-      const likeness = size > 0 && square > 0 ? likenessOf(wanted, arrow) : 0;
+      const likeness = likenessOf(asked, arrow);
       const possible = possibleShare(candidate, change);
       const single = {
         feature: feature.id,
@@ -150,9 +150,10 @@ function singlesOf(wanted: Vector, candidates: readonly Candidate[]): StandIn[] 
     .map(({ single }) => single);
 }
 
-/** |cos| of the angle between two moves. */
+/** |cos| of the angle between two pulls; 0 where one of them pulls nowhere. */
 function likenessOf(a: Vector, b: Vector): number {
-  return Math.min(1, Math.abs(dot(a, b)) / (Math.hypot(...a) * Math.hypot(...b)));
+  const lengths = Math.hypot(...a) * Math.hypot(...b);
+  return lengths > 0 ? Math.min(1, Math.abs(dot(a, b)) / lengths) : 0;
 }
 
 function possibleShare({ value, low, high }: Candidate, change: number): number {

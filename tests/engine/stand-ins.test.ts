@@ -323,7 +323,11 @@ describe("wrong arguments are named", () => {
 
   test("a change of 0 asks for nothing", () => {
     const { singles } = standIns(bassoon, allRound, { ...request, change: 0 }, {});
-    for (const { change, possible } of singles) expect([change, possible]).toEqual([0, 1]);
+    const other = standIns(bassoon, allRound, request, {}).singles;
+    for (const { feature, change, possible, likeness } of singles) {
+      expect([change, possible]).toEqual([0, 1]);
+      expect(likeness).toBe(other.find((one) => one.feature === feature)!.likeness);
+    }
     expect(handStandIns(bassoon, allRound, { ...request, change: 0 }, bassoonActions, {})).toEqual(
       [],
     );
