@@ -101,6 +101,41 @@ const actionReach = measure(
     (i) => engine.actionReach(map, reeds[i], engine.bassoonActions, freedoms[i]).polygon.length,
   ),
 );
+const requests = reeds.map((_, i) => ({
+  feature: map.features[i % map.features.length],
+  change: (random() - 0.5) * ranges[i % ranges.length].step * 10,
+  mode: i % 2 === 0 ? "instead" : "offset",
+}));
+const standIns = measure(
+  2_000,
+  repeat((i) => engine.standIns(map, reeds[i], requests[i], freedoms[i]).pairs.length),
+);
+const handStandIns = measure(
+  2_000,
+  repeat(
+    (i) =>
+      engine.handStandIns(map, reeds[i], requests[i], engine.bassoonActions, freedoms[i]).length,
+  ),
+);
+// Reeds near the middle, as people have them, for every one of 64 targets; the slowest of all counts too.
+const near = targets.map(() =>
+  Object.fromEntries(
+    ranges.map(({ id, corners: { high, low, loud } }) => {
+      const [a, b] = [random(), random()];
+      return [
+        id,
+        (high + low + loud) / 3 +
+          ((a + b - 1) * (Math.max(high, low, loud) - Math.min(high, low, loud))) / 2,
+      ];
+    }),
+  ),
+);
+const plan = (i) => engine.planAdjustments(map, near[i], targets[i], engine.bassoonActions);
+const planAdjustments = measure(
+  64,
+  repeat((i) => plan(i).plans.length),
+);
+const slowestPlan = Math.max(...near.map((_, i) => measure(1, () => keep(plan(i).plans.length))));
 const toPoints = measure(million, () => keep(engine.blendsToPoints(shares, frame, points)[0]));
 const copy = measure(million, () => {
   copied.set(points);
@@ -113,6 +148,10 @@ const lines = [
   ["solveFor", solveFor / 1000, "µs", 50],
   ["featureReach", featureReach / 1000, "µs", 30],
   ["actionReach", actionReach / 1000, "µs", 30],
+  ["standIns", standIns / 1000, "µs", 300],
+  ["handStandIns", handStandIns / 1000, "µs", 300],
+  ["planAdjustments, mean of 64", planAdjustments / 1e6, "ms", 50],
+  ["planAdjustments, slowest of 64", slowestPlan / 1e6, "ms", 50],
   ["blendsToPoints, a point beyond a copy", toPoints - copy, "ns", 3],
 ];
 for (const [name, spent, unit, budget] of lines) {

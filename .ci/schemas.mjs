@@ -6,6 +6,8 @@ import { runnerImport } from "vite";
 const schemas = [
   { file: "model.json", module: "src/reed/model-schema.ts", name: "modelSchema" },
   { file: "actions.json", module: "src/reed/actions-schema.ts", name: "actionsSchema" },
+  { file: "qualities.json", module: "src/reed/qualities-schema.ts", name: "qualitiesSchema" },
+  { file: "symptoms.json", module: "src/reed/symptoms-schema.ts", name: "symptomsSchema" },
 ];
 
 export async function writeSchemas(root) {

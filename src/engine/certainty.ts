@@ -46,12 +46,13 @@ export function certaintyEllipse(map: BlendMap, options: CertaintyOptions = {}):
   const { coverage = 0.95, gaugeError = {}, recipeScatter = map.model.recipeScatter } = options;
   requireWithin(coverage, 0, 1, "certaintyEllipse: coverage", true);
   requireNotNegative(recipeScatter, "certaintyEllipse: recipeScatter");
-  requireGaugeErrors(map, gaugeError);
+  requireGaugeErrors(map, gaugeError, "certaintyEllipse");
   const covariance = shareCovariance(map, gaugeError, recipeScatter);
   return { covariance, ...ellipseOf(covariance, coverage) };
 }
 
-function shareCovariance(
+/** Of the three shares, from gauge error, recipe scatter and the dial. */
+export function shareCovariance(
   map: BlendMap,
   gaugeError: Readonly<Record<FeatureId, number>>,
   recipeScatter: number,
@@ -119,15 +120,20 @@ function requireNotNegative(value: number, name: string): void {
   if (value < 0) throw new RangeError(`${name} is ${value}; allowed: 0 or more`);
 }
 
-function requireGaugeErrors(map: BlendMap, gaugeError: Readonly<Record<FeatureId, number>>): void {
-  requireKeyed(gaugeError, "certaintyEllipse: gaugeError");
+/** Refuses gauge errors of features that the model does not have, and negative ones. */
+export function requireGaugeErrors(
+  map: BlendMap,
+  gaugeError: Readonly<Record<FeatureId, number>>,
+  who: string,
+): void {
+  requireKeyed(gaugeError, `${who}: gaugeError`);
   for (const [id, error] of Object.entries(gaugeError)) {
     if (!map.model.features.some((feature) => feature.id === id)) {
       throw new RangeError(
-        `certaintyEllipse: gaugeError names feature "${id}", which is not in model "${map.model.id}"; ` +
+        `${who}: gaugeError names feature "${id}", which is not in model "${map.model.id}"; ` +
           `allowed: ${map.model.features.map((feature) => feature.id).join(", ")}`,
       );
     }
-    requireNotNegative(error, `certaintyEllipse: gaugeError.${id}`);
+    requireNotNegative(error, `${who}: gaugeError.${id}`);
   }
 }

@@ -19,6 +19,16 @@ export function requireFiniteTuple(values: readonly number[], length: number, na
   for (let i = 0; i < length; i += 1) requireFinite(values[i], `${name}[${i}]`);
 }
 
+/** Refuses anything but three finite shares that sum to 1; targets are written down with six digits. */
+export function requireShares(shares: readonly number[], name: string): void {
+  requireFiniteTuple(shares, 3, name);
+  const sum = shares[0]! + shares[1]! + shares[2]!;
+  if (Math.abs(sum - 1) <= 1e-5) return;
+  throw new RangeError(
+    `${name} ${shares.join(", ")} sums to ${sum}; allowed: shares that sum to 1`,
+  );
+}
+
 /** Refuses a value outside [low, high] (`exclusive`: the ends too). */
 export function requireWithin(
   value: number,

@@ -1,8 +1,9 @@
+import { actionArrow, possibleAmount } from "./action-room.js";
 import type { Blend } from "./blend.js";
-import { requireHolds, requireKeyed, requireReadable } from "./check.js";
+import { requireHolds, requireKeyed } from "./check.js";
 import { requireMapAndValues, standardise, sumArrows, type BlendMap } from "./compile.js";
 import { limitsOf, requireFreedom } from "./freedom.js";
-import type { Action, Actions, Feature, Freedom, Values } from "./model.js";
+import type { Actions, Freedom, Values } from "./model.js";
 import { vectorToBlend, type Vector } from "./plane.js";
 import { sumSegments, type Zonotope } from "./zonotope.js";
 
@@ -104,88 +105,9 @@ export function actionReach(
     map.mapped.map((one) => standardise(one, values, "actionReach")),
   );
   const segments = actions.actions.map((action): Vector => {
-    const amount = possibleAmount(map, values, action, freedom, action[amounts]);
+    const amount = possibleAmount(map, values, action, freedom, action[amounts], "actionReach");
     const [x, y] = actionArrow(map, action);
     return [amount * x, amount * y];
   });
   return { polygon: sumSegments(present, segments).corners.map(vectorToBlend) };
-}
-
-/** The arrow of one unit of an action, over the features that the map knows. */
-function actionArrow(map: BlendMap, action: Action): Vector {
-  let [x, y] = [0, 0];
-  for (const id in action.effects) {
-    const one = map.byId.get(id);
-    if (!one) continue;
-    const move = action.effects[id]! / one.halfSpread;
-    x += move * one.arrow[0];
-    y += move * one.arrow[1];
-  }
-  return [x, y];
-}
-
-/** How many units of an action the limits of everything it touches leave, from 0 to `most`. */
-function possibleAmount(
-  map: BlendMap,
-  values: Values,
-  action: Action,
-  freedom: Freedom,
-  most: number,
-): number {
-  let amount = most;
-  let main = true;
-  for (const id in action.effects) {
-    amount = Math.min(amount, roomFor(map, values, id, action.effects[id]!, freedom, main));
-    main = false;
-  }
-  return Math.max(0, amount);
-}
-
-function roomFor(
-  map: BlendMap,
-  values: Values,
-  id: string,
-  effect: number,
-  freedom: Freedom,
-  main: boolean,
-): number {
-  const stated = freedom[id];
-  if (stated?.locked) return 0;
-  const feature = featureOf(map, id);
-  const value = values[id];
-  if (main && !finishingAllows(feature, effect)) return 0;
-  if (value === undefined) return Infinity; // not measured: nothing is known that could stop it
-  requireReadable(value, `actionReach: feature "${id}"`);
-  const [low, high] = limitsOf(
-    feature,
-    value,
-    main ? stated : withoutFinishing(feature, value, stated),
-  );
-  return (effect > 0 ? high - value : value - low) / Math.abs(effect);
-}
-
-function featureOf(map: BlendMap, id: string): Feature {
-  const feature = map.byId.get(id)?.feature ?? map.model.features.find((one) => one.id === id);
-  if (feature) return feature;
-  throw new RangeError(
-    `actionReach: an action changes feature "${id}", which is not in model "${map.model.id}"; ` +
-      `allowed: ${map.model.features.map((one) => one.id).join(", ")}`,
-  );
-}
-
-function finishingAllows({ finishing }: Feature, effect: number): boolean {
-  if (finishing === "both") return true;
-  return finishing === (effect < 0 ? "down" : "up");
-}
-
-/** A limit at the present value on the side that finishing bars is finishing's own: it does not bind by-effects. */
-function withoutFinishing(feature: Feature, value: number, stated: Freedom[string] | undefined) {
-  if (!stated) return stated;
-  const { min, max } = stated;
-  const hair = 1e-9 * (feature.max - feature.min);
-  if (feature.finishing === "down" && max !== undefined && Math.abs(max - value) <= hair)
-    return min === undefined ? {} : { min };
-  if (feature.finishing === "up" && min !== undefined && Math.abs(min - value) <= hair)
-    return max === undefined ? {} : { max };
-  return stated;
 }

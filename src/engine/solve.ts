@@ -1,5 +1,5 @@
 import type { Blend } from "./blend.js";
-import { requireFinite, requireFiniteTuple, requireKeyed } from "./check.js";
+import { requireFinite, requireShares, requireKeyed } from "./check.js";
 import { along, requireMap, sumArrows, type BlendMap } from "./compile.js";
 import { borderBand, dualNewton } from "./dual-newton.js";
 import type { FeatureId, Freedom, Values } from "./model.js";
@@ -39,7 +39,7 @@ export function solveFor(
 ): Solution {
   requireMap(map, "solveFor");
   requireKeyed(options, "solveFor: options");
-  requireTarget(target);
+  requireShares(target, "solveFor: target");
   const reluctance = reluctances(map, options.reluctance);
   const room = featureRoom(map, values, freedom, "solveFor");
   const wanted = blendToVector(target);
@@ -57,15 +57,6 @@ export function solveFor(
     reached,
     limits: reached ? [] : holdingBack(map, room, z, spot.point, wanted),
   };
-}
-
-function requireTarget(target: Blend): void {
-  requireFiniteTuple(target, 3, "solveFor: target");
-  const sum = target[0] + target[1] + target[2];
-  if (Math.abs(sum - 1) <= 1e-5) return; // targets are written down with six digits
-  throw new RangeError(
-    `solveFor: target ${target.join(", ")} sums to ${sum}; allowed: shares that sum to 1`,
-  );
 }
 
 function reluctances(

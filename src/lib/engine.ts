@@ -39,3 +39,39 @@ export { ModelError } from "../reed/model-error.js";
 export { readModel } from "../reed/read-model.js";
 export { bassoonActions, bassoonModel } from "../reed/bassoon.js";
 export { readActions } from "../reed/read-actions.js";
+
+export {
+  qualitiesAt,
+  qualityAt,
+  qualityPlaces,
+  triangleShapes,
+  type Qualities,
+  type Quality,
+  type QualityPlace,
+  type SevenValues,
+} from "../engine/qualities.js";
+export { readQualities } from "../reed/read-qualities.js";
+export { bassoonQualities } from "../reed/bassoon-qualities.js";
+export { cohortSummary, type CohortSummary, type Matrix2 } from "../engine/cohort-summary.js";
+export { blendToLogRatio, logRatioToBlend, type LogRatio } from "../engine/log-ratio.js";
+
+export {
+  standIns,
+  type FeatureChange,
+  type StandIn,
+  type StandInPair,
+  type StandInRequest,
+  type StandIns,
+} from "../engine/stand-ins.js";
+export { handStandIns, type HandStandIn } from "../engine/hand-stand-ins.js";
+
+export {
+  planAdjustments,
+  type Adjustments,
+  type Plan,
+  type PlanKind,
+  type PlanOptions,
+  type PlanStep,
+} from "../engine/plan-adjustments.js";
+export { type Obstacle } from "../engine/plan-obstacle.js";
+export { planNotes, readingsAfter, type PlanNotes, type StepNotes } from "../engine/plan-notes.js";

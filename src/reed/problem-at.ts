@@ -14,6 +14,8 @@ const entryNames: Readonly<Record<string, string>> = {
   ratios: "Ratio",
   purposes: "Purpose",
   actions: "Action",
+  qualities: "Quality",
+  symptoms: "Symptom",
 };
 
 const longestShown = 60;

@@ -1,4 +1,4 @@
-import type { Blend } from "../engine/blend.js";
+import { blendDistance, type Blend } from "../engine/blend.js";
 import targetsJson from "./data/targets.json";
 import { deepFreeze } from "./deep-freeze.js";
 
@@ -30,6 +30,13 @@ export function targetOf(
 ): Target | undefined {
   if (target === "own") return aim && { id: target, label: ownLabel, blend: aim, why: "" };
   return targets.find(({ id }) => id === target);
+}
+
+/** The kind of part that a reed at this place is nearest to. */
+export function nearestTarget(blend: Blend): Target {
+  return targets.reduce((best, one) =>
+    blendDistance(one.blend, blend) < blendDistance(best.blend, blend) ? one : best,
+  );
 }
 
 /** The file rounds a third to six digits; shares sum to 1 again here. */

@@ -1,7 +1,12 @@
 import { readdirSync } from "node:fs";
 import { compileFunction } from "node:vm";
 import { describe, expect, test } from "vitest";
-import { bassoonActions, bassoonModel, compileModel } from "../../src/lib/engine.js";
+import {
+  bassoonActions,
+  bassoonModel,
+  bassoonQualities,
+  compileModel,
+} from "../../src/lib/engine.js";
 import { examplesIn, examplesOf } from "./docstring-examples.js";
 import { allRoundReed } from "./mixed-reeds.js";
 
@@ -9,6 +14,7 @@ import { allRoundReed } from "./mixed-reeds.js";
 const context: Record<string, unknown> = {
   bassoonModel,
   bassoonActions,
+  bassoonQualities,
   map: compileModel(bassoonModel),
   allRound: allRoundReed(bassoonModel),
   values: allRoundReed(bassoonModel),
