@@ -19,7 +19,7 @@ export interface NamedMark {
 }
 
 /**
- * Where the names of marks stand: below, above, right or left of their marks, wherever they cover least of what is
+ * Where the names of marks stand: around their marks, below first, wherever they cover least of what is
  * there already; in order, so that a name also keeps clear of the names before it.
  *
  * Shape   marks, what must not be covered, the size of the drawing → the middle of each name, or undefined where a name
@@ -58,6 +58,13 @@ function candidates({ at: [x, y], clearance, width, height }: NamedMark): Point[
     [x - aside, y],
     [x, y + over + height],
     [x, y - over - height],
+    [x + aside, y - over],
+    [x - aside, y - over],
+    [x + aside, y + over],
+    [x - aside, y + over],
+    [x, y - over - 2 * height],
+    [x + aside, y - over - 2 * height],
+    [x - aside, y - over - 2 * height],
   ];
 }
 

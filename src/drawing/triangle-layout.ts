@@ -70,6 +70,7 @@ export function triangleLayout(
   ];
   // Names wider than the triangle stand out on both sides of it.
   const overhang = Math.max(margin, second > 0 ? 0 : needed - side) / 2;
+  const written = (letters: number): number => letters * letter * em;
   const under = base + lineHeight + 2 + tickRow;
   return {
     width,
@@ -79,8 +80,16 @@ export function triangleLayout(
     lineHeight,
     labels: [
       { x: left + side / 2, y: above - lineHeight - 8, anchor: "middle" },
-      { x: Math.max(4, left - overhang), y: under, anchor: "start" },
-      { x: Math.min(width - 4, left + side + overhang), y: under + second, anchor: "end" },
+      {
+        x: Math.max(4, Math.min(left - overhang, width - 4 - written(names[1]))),
+        y: under,
+        anchor: "start",
+      },
+      {
+        x: Math.min(width - 4, Math.max(left + side + overhang, 4 + written(names[2]))),
+        y: under + second,
+        anchor: "end",
+      },
     ],
   };
 }

@@ -185,14 +185,14 @@ export class ReedTriangle extends LitElement {
           svg`<line class="grid" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>`,
       )}
       <path class="side" d=${corners}></path>
-      ${centreMark(frame)} ${cornerLabels(layout, this.blend, this.text)}
+      ${centreMark(frame)} ${cornerLabels(layout, this.blend, this.em, this.text)}
       ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
       ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)}
-      ${aimHandle(this.still ? undefined : this.target, frame)} ${pointMark(seen, frame, this.text)}
+      ${aimHandle(this.still ? undefined : this.target, frame)} ${pointMark(seen, frame)}
     </svg>`;
   }
 
@@ -221,7 +221,10 @@ export class ReedTriangle extends LitElement {
     const { target, pinned, blend } = this;
     const centre = this.#isCentreNamed() ? this.text.triangle.centre : undefined;
     const ticks = this.layers.includes("readingLines");
-    return nameTexts({ centre, target, pinned, point: blend, ticks }, layout, this.em);
+    const { outside } = this.text.triangle;
+    const corners = order.map((id) => this.text.corners[id]);
+    const named = { centre, target, pinned, point: blend, outside, corners, ticks };
+    return nameTexts(named, layout, this.em);
   }
 
   #layout(): TriangleLayout {

@@ -5,19 +5,26 @@ import { nearestBlend } from "../engine/nearest-blend.js";
 import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
 import type { Catalogue } from "../reed/catalogue.js";
 
+/** Width of a letter of the corners' names, in em. */
+export const cornerLetter = 0.6;
+
 const order = ["high", "low", "loud"] as const;
 
 /** The names of the corners, and under each its share of the reed. */
 export function cornerLabels(
-  { labels, lineHeight }: TriangleLayout,
+  { labels, lineHeight, width }: TriangleLayout,
   blend: Blend | undefined,
+  em: number,
   text: Catalogue,
 ): SVGTemplateResult[] {
   const near = blend && nearestBlend(blend);
   return order.map((id, k) => {
     const { x, y, anchor } = labels[k]!;
     const share = near ? text.percent(near[k]!) : "";
-    return svg`<text class="corner ${id}" x=${round(x)} y=${round(y)} text-anchor=${anchor}>${text.corners[id]}</text>
+    // A name longer than the drawing is written smaller, rather than cut off.
+    const room = (width - 12) / (text.corners[id].length * cornerLetter * em);
+    const size = room < 1 ? `font-size:${(0.98 * room).toFixed(3)}rem` : "";
+    return svg`<text class="corner ${id}" .style=${size} x=${round(x)} y=${round(y)} text-anchor=${anchor}>${text.corners[id]}</text>
       <text class="share" x=${round(x)} y=${round(y + lineHeight * 0.95)} text-anchor=${anchor}>${share}</text>`;
   });
 }

@@ -5,8 +5,9 @@ import { nearestBlend } from "../engine/nearest-blend.js";
 import { boxAround, placeNames, type Box, type NamedMark } from "../drawing/name-places.js";
 import { readingLines, round, type TriangleLayout } from "../drawing/triangle-layout.js";
 import { targetRadius } from "../reed/targets.js";
+import { cornerLetter } from "./triangle-labels.js";
 import type { DrawnTarget } from "./triangle-layers.js";
-import type { DrawnReed } from "./triangle-point.js";
+import { onwardTip, type DrawnReed } from "./triangle-point.js";
 
 /** Width of a letter and height of a line of these names, in em of the page's text size. */
 const letter = 0.47;
@@ -20,6 +21,10 @@ export interface Named {
   readonly pinned: DrawnReed | undefined;
   /** The reed's point, which no name may cover. */
   readonly point: Blend | undefined;
+  /** What is said of a point outside the triangle. */
+  readonly outside: string;
+  /** The names of the corners, which stand already. */
+  readonly corners: readonly string[];
   /** Whether numbers stand at the ends of the reading lines. */
   readonly ticks: boolean;
 }
@@ -31,13 +36,15 @@ export function nameTexts(
   em: number,
 ): (SVGTemplateResult | typeof nothing)[] {
   const at = (blend: Blend): Point => blendToPoint(nearestBlend(blend), layout.frame);
-  const { target, pinned, centre } = named;
+  const { target, pinned, centre, point, outside } = named;
   const zone = (targetRadius / Math.SQRT2) * layout.side;
   const marks: { kind: string; words: string; at: Point; clearance: number }[] = [];
   if (target)
     marks.push({ kind: "target", words: target.label, at: at(target.blend), clearance: zone + 5 });
   if (pinned)
     marks.push({ kind: "pinned", words: pinned.label, at: at(pinned.blend), clearance: 9 });
+  const tip = point && onwardTip(point, layout.frame);
+  if (tip) marks.push({ kind: "outside", words: outside, at: tip, clearance: 5 });
   if (centre) marks.push({ kind: "centre", words: centre, at: at(centreBlend), clearance: 8 });
   const sized: NamedMark[] = marks.map(({ words, at: place, clearance }) => ({
     at: place,
@@ -54,16 +61,16 @@ export function nameTexts(
 }
 
 /** What names must not cover: the point, the corners' names, the numbers of the reading lines. */
-function takenBy({ point, ticks }: Named, layout: TriangleLayout, em: number): Box[] {
-  const { labels, lineHeight, width } = layout;
-  const corners = labels.map(({ x, y, anchor }): Box => {
-    const half = 4.5 * em;
+function takenBy(
+  { point, ticks, corners: names }: Named,
+  layout: TriangleLayout,
+  em: number,
+): Box[] {
+  const { labels, lineHeight } = layout;
+  const corners = labels.map(({ x, y, anchor }, k): Box => {
+    const half = (Math.max(4, names[k]!.length) * cornerLetter * em) / 2;
     const middle = anchor === "start" ? x + half : anchor === "end" ? x - half : x;
-    return boxAround(
-      [Math.min(width - half, middle), y + lineHeight / 4],
-      2 * half,
-      2 * lineHeight,
-    );
+    return boxAround([middle, y + lineHeight / 4], 2 * half, 2 * lineHeight);
   });
   if (!point) return corners;
   const place = blendToPoint(nearestBlend(point), layout.frame);

@@ -4,39 +4,35 @@ import { blendToPoint, type Frame, type Point } from "../engine/frame.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { arrow } from "../drawing/arrow.js";
 import { round } from "../drawing/triangle-layout.js";
-import type { Catalogue } from "../reed/catalogue.js";
 
 /** The reed's point with room for a finger; outside, it stands on the border and an arrow says which way the reed goes on. */
 export function pointMark(
   blend: Blend | undefined,
   frame: Frame,
-  text: Catalogue,
 ): SVGTemplateResult | typeof nothing {
   if (!blend) return nothing;
   const [x, y] = blendToPoint(nearestBlend(blend), frame);
-  return svg`${onward(blend, [x, y], frame, text)}
+  return svg`${onward(blend, frame)}
     <g class="handle" part="point" transform="translate(${round(x)} ${round(y)})">
     <circle class="grasp" r="22"></circle><circle class="halo" r="11"></circle><circle class="dot" r="8"></circle></g>`;
 }
 
-function onward(
-  blend: Blend,
-  [x, y]: Point,
-  frame: Frame,
-  text: Catalogue,
-): SVGTemplateResult | typeof nothing {
+/** Where the arrow of a reed outside the triangle ends, px; undefined for one inside. */
+export function onwardTip(blend: Blend, frame: Frame): Point | undefined {
+  const [x, y] = blendToPoint(nearestBlend(blend), frame);
   const goal = blendToPoint(blend, frame);
   const [dx, dy] = [goal[0] - x, goal[1] - y];
   const length = Math.hypot(dx, dy);
-  if (length < 6) return nothing;
+  if (length < 6) return undefined;
   const reach = 12 + Math.min(22, length);
-  const tip: Point = [x + (dx / length) * reach, y + (dy / length) * reach];
-  const drawn = arrow([x, y], tip, 10);
+  return [x + (dx / length) * reach, y + (dy / length) * reach];
+}
+
+function onward(blend: Blend, frame: Frame): SVGTemplateResult | typeof nothing {
+  const tip = onwardTip(blend, frame);
+  const drawn = tip && arrow(blendToPoint(nearestBlend(blend), frame), tip, 10);
   if (!drawn) return nothing;
-  const anchor = dx > 1 ? "start" : dx < -1 ? "end" : "middle";
-  const nudge = anchor === "start" ? 6 : anchor === "end" ? -6 : 0;
-  return svg`<g class="onward"><path d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path>
-    <text x=${round(tip[0] + nudge)} y=${round(tip[1] + (dy > 0 ? 14 : -4))} text-anchor=${anchor}>${text.triangle.outside}</text></g>`;
+  return svg`<g class="onward"><path d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path></g>`;
 }
 
 /** Another reed on the same triangle. */

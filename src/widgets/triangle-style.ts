@@ -166,8 +166,7 @@ export const triangleStyle = css`
     stroke: var(--ink);
     stroke-width: 2;
   }
-  .onward .head,
-  .onward text {
+  .onward .head {
     fill: var(--ink);
   }
   .handle,
@@ -226,7 +225,6 @@ export const triangleStyle = css`
       stroke: Canvas;
     }
     .onward .head,
-    .onward text,
     .corner.high,
     .corner.low,
     .corner.loud,

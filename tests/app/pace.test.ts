@@ -11,7 +11,7 @@ test("outside a gesture, and when changes come slowly, nothing waits", () => {
 });
 
 test("in a fast gesture every third move is shown, and the last one at the latest when it is over", () => {
-  const renew = vi.fn();
+  const renew = vi.fn<() => void>();
   const pace = new Pace<number>(45, renew);
   const shown = Array.from({ length: 7 }, (_, i) => pace.take(i, true, i * 16));
   expect(shown).toEqual([0, 0, 0, 3, 3, 3, 6]);

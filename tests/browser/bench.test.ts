@@ -349,7 +349,7 @@ describeWalks("the bench in Chromium", (walk) => {
       expect(Math.min(...shares)).toBe(0);
       const shown = pointToBlend(await bench.point(), await bench.frame());
       expect(Math.min(...shown)).toBeCloseTo(0, 2);
-      expect(await bench.page.locator("reed-triangle .onward text").textContent()).toBe("outside");
+      expect(await bench.page.locator("reed-triangle .name.outside").textContent()).toBe("outside");
       expect(await bench.sentence()).toContain("With so few readings it may lie almost anywhere.");
     },
   );

@@ -1,13 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { encodeBench, newBench } from "../../src/reed/bench.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { chromiumPath, launch } from "./chromium.js";
+import { axeProblems, overlapsIn, stickingOut, wordBoxes } from "./page-faults.js";
 
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const heron = encodeBench(
   {
     ...newBench(bassoonModel),
@@ -18,62 +16,6 @@ const heron = encodeBench(
   },
   bassoonModel,
 );
-
-async function axeProblems(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = window as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await checker.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
-  });
-}
-
-/** What sticks out of the window to the right, if the page can be scrolled there. */
-async function stickingOut(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    if (document.documentElement.scrollWidth <= window.innerWidth) return [];
-    const found: string[] = [];
-    const visit = (root: Document | ShadowRoot): void => {
-      for (const element of root.querySelectorAll("*")) {
-        if (element.shadowRoot) visit(element.shadowRoot);
-        const { right, width } = element.getBoundingClientRect();
-        if (width > 0 && right > window.innerWidth + 0.5)
-          found.push(`${element.tagName}.${element.getAttribute("class")} ${right}`);
-      }
-    };
-    visit(document);
-    return found;
-  });
-}
-
-async function wordBoxes(page: Page) {
-  return page.locator("reed-triangle svg text").evaluateAll((texts) =>
-    texts
-      .map((text) => ({ words: text.textContent ?? "", box: text.getBoundingClientRect() }))
-      .filter(({ box }) => box.width > 0)
-      .map(({ words, box: { left, right, top, bottom } }) => ({ words, left, right, top, bottom })),
-  );
-}
-
-/** Pairs of words of the triangle that stand over each other. */
-async function overlapsIn(page: Page): Promise<string[]> {
-  const boxes = await wordBoxes(page);
-  return boxes.flatMap((a, i) =>
-    boxes
-      .slice(i + 1)
-      // Line boxes are taller than their letters: 4 px of air above and below do not count.
-      .filter(
-        (b) =>
-          a.left < b.right &&
-          b.left < a.right &&
-          a.top + 4 < b.bottom - 4 &&
-          b.top + 4 < a.bottom - 4,
-      )
-      .map((b) => `${a.words} / ${b.words}`),
-  );
-}
 
 describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
   let browser: Browser;

@@ -35,7 +35,7 @@ describeWalks("two reeds and a target of one's own", (walk) => {
       const rows = bench.page.locator("reed-comparison tbody tr:visible");
       expect(await rows.count()).toBe(4);
       const sizes = await rows.evaluateAll((all) =>
-        all.map((row) => Number.parseInt(row.lastElementChild!.textContent!.trim(), 10)),
+        all.map((row) => Number.parseInt(row.lastElementChild!.textContent.trim(), 10)),
       );
       expect(sizes).toEqual(sizes.toSorted((a, b) => b - a));
       await bench.button("Swap the two").click();

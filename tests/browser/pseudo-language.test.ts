@@ -1,0 +1,116 @@
+import type { Browser, Page } from "playwright";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { bassoonModel } from "../../src/reed/bassoon.js";
+import { encodeBench, newBench } from "../../src/reed/bench.js";
+import { demoReeds } from "../../src/reed/demo-reeds.js";
+import { chromiumPath, launch } from "./chromium.js";
+import { axeProblems, overlapsIn, stickingOut, wordBoxes } from "./page-faults.js";
+import { pseudoCatalogue, type PseudoLanguage } from "./pseudo-catalogue.js";
+
+const readings = (name: string) => demoReeds.find(({ reed }) => reed === name)!.readings;
+/** Everything that has words is on the screen: layers, own target, a pinned reed, remarks. */
+const full = encodeBench(
+  {
+    ...newBench(bassoonModel),
+    reed: "Heron",
+    values: { ...readings("Heron"), wings: 0.9 },
+    target: "own",
+    aim: [0.3, 0.45, 0.25],
+    pinned: { reed: "", values: readings("Bittern") },
+    layers: ["readingLines", "certainty", "pulls", "reach"],
+  },
+  bassoonModel,
+);
+
+describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody speaks", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(async () => {
+    await browser.close();
+  });
+
+  async function speak(language: PseudoLanguage, width: number): Promise<Page> {
+    const page = await browser.newPage({
+      viewport: { width, height: 900 },
+      reducedMotion: "reduce",
+    });
+    await page.goto(`${inject("appUrl")}#${full}`);
+    await page.locator("reed-triangle svg").waitFor();
+    await page.evaluate(
+      ([source, name]) => {
+        const make = new Function(`return ${source}`)() as (text: unknown, kind: string) => unknown;
+        const app = document.querySelector("reedpoint-app") as unknown as { text: unknown };
+        app.text = make(app.text, name!);
+      },
+      [pseudoCatalogue.toString(), language],
+    );
+    await page.waitForTimeout(150);
+    for (const details of await page.locator("details summary").all())
+      if (await details.isVisible()) await details.click();
+    const sheet = page.locator("bench-recipe .handle");
+    if (await sheet.isVisible()) await sheet.click();
+    return page;
+  }
+
+  test.each(
+    (["long", "doubled", "rtl"] as const).flatMap((language) =>
+      [320, 768, 1440].map((width) => [language, width] as const),
+    ),
+  )(
+    "%s, %d px: nothing sticks out, no two words of the triangle overlap",
+    async (language, width) => {
+      const page = await speak(language, width);
+      expect(await stickingOut(page)).toEqual([]);
+      expect(await overlapsIn(page)).toEqual([]);
+      for (const { words, left, right } of await wordBoxes(page)) {
+        expect(left, words).toBeGreaterThanOrEqual(-0.5);
+        expect(right, words).toBeLessThanOrEqual(width + 0.5);
+      }
+      await page.close();
+    },
+  );
+
+  test("a script from right to left turns the page, and the corners of the triangle stay", async () => {
+    const page = await speak("rtl", 1440);
+    const seen = await page.evaluate(() => {
+      const app = document.querySelector("reedpoint-app")!.shadowRoot!;
+      const left = (selector: string): number =>
+        app.querySelector(selector)!.getBoundingClientRect().left;
+      const triangle = app
+        .querySelector("bench-place")!
+        .shadowRoot!.querySelector("reed-triangle")!;
+      const corner = (name: string): number =>
+        triangle.shadowRoot!.querySelector(`.corner.${name}`)!.getBoundingClientRect().left;
+      return {
+        dir: document.documentElement.dir,
+        recipeIsLeft: left("bench-recipe") < left("bench-place"),
+        lowIsLeft: corner("low") < corner("loud"),
+      };
+    });
+    expect(seen).toEqual({ dir: "rtl", recipeIsLeft: true, lowIsLeft: true });
+    expect(await axeProblems(page)).toEqual([]);
+    await page.close();
+  });
+
+  test("words that look like markup are shown as they are and do nothing", async () => {
+    const page = await speak("markup", 1440);
+    const found = await page.evaluate(() => {
+      const strange: string[] = [];
+      let shown = 0;
+      const visit = (root: Document | ShadowRoot): void => {
+        for (const element of root.querySelectorAll("*")) {
+          if (element.shadowRoot) visit(element.shadowRoot);
+          if (element.matches("img, u")) strange.push(element.outerHTML);
+          if (element.childElementCount === 0 && element.textContent.includes("<img")) shown += 1;
+        }
+      };
+      visit(document);
+      return { strange, shown, struck: "struck" in window };
+    });
+    expect(found).toMatchObject({ strange: [], struck: false });
+    expect(found.shown).toBeGreaterThan(40);
+    await page.close();
+  });
+});
