@@ -8,7 +8,6 @@ import { ReedShares } from "../widgets/reed-shares.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import { BenchOptions } from "./bench-options.js";
-import type { BenchState } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
 import { DrawnTable } from "./drawn-table.js";
 import { PictureButtons } from "./picture-buttons.js";
@@ -30,6 +29,7 @@ export class BenchControls extends LitElement {
     css`
       :host {
         display: grid;
+        isolation: isolate; /* painted by itself: a drag elsewhere leaves it as it is */
         grid-template-columns: minmax(0, 1fr);
         gap: 0.75rem;
       }
@@ -70,7 +70,6 @@ export class BenchControls extends LitElement {
   ];
 
   static override properties = {
-    state: { attribute: false },
     drawn: { attribute: false },
     worded: { attribute: false },
     moves: { type: String },
@@ -79,7 +78,6 @@ export class BenchControls extends LitElement {
     text: { attribute: false },
   };
 
-  declare state: BenchState;
   /** What sliders follow, and what words say: under a fast gesture each at its own pace. */
   declare drawn: Shown;
   declare worded: Shown;
@@ -97,12 +95,12 @@ export class BenchControls extends LitElement {
   }
 
   override render() {
-    const { text, state, worded, drawn } = this;
+    const { text, worded, drawn } = this;
     return html`
       <reed-shares .blend=${drawn.view.placed?.raw} .text=${text}></reed-shares>
       ${this.#ownTarget()}
       <bench-options
-        .bench=${state.present.bench}
+        .bench=${drawn.state.present.bench}
         .moves=${this.moves}
         .text=${text}
       ></bench-options>
@@ -111,7 +109,7 @@ export class BenchControls extends LitElement {
         <p>${text.triangle.instructions}</p>
         <p>${text.triangle.convention}</p>
       </details>
-      <drawn-table .state=${state} .view=${worded.view} .text=${text}></drawn-table>
+      <drawn-table .state=${worded.state} .view=${worded.view} .text=${text}></drawn-table>
       <picture-buttons
         .what=${text.picture.triangle}
         file="reed-triangle"
@@ -125,7 +123,7 @@ export class BenchControls extends LitElement {
 
   #ownTarget() {
     const { text, drawn } = this;
-    const { bench } = drawn.moment;
+    const { bench } = drawn.state.present;
     if (bench.target !== "own") return nothing;
     return html`<section class="panel">
       <h3>${text.target.ownShares}</h3>

@@ -1,4 +1,5 @@
 import { LitElement, css, html, nothing } from "lit";
+import type { PictureWords } from "../drawing/png-text.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { Bench } from "../reed/bench.js";
@@ -95,8 +96,8 @@ export class BenchDrawing extends LitElement {
         <picture-buttons
           .what=${text.picture.drawing}
           file="reed-drawing"
-          .source=${() => this.#mine.picture}
-          .words=${() => ({ title: bench.reed || text.bar.allRound, description: this.#mine.description })}
+          .source=${this.#picture}
+          .words=${this.#pictureWords}
           .text=${text}
         ></picture-buttons>
       </div>`;
@@ -114,6 +115,12 @@ export class BenchDrawing extends LitElement {
       .text=${this.text}
     ></reed-drawing>`;
   }
+
+  readonly #picture = (): SVGSVGElement => this.#mine.picture;
+  readonly #pictureWords = (): PictureWords => ({
+    title: this.bench.reed || this.text.bar.allRound,
+    description: this.#mine.description,
+  });
 
   get #mine(): ReedDrawing {
     return this.renderRoot.querySelector<ReedDrawing>(".mine")!;

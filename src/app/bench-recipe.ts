@@ -195,6 +195,11 @@ export class BenchRecipe extends LitElement {
     this.renderRoot.querySelector<HTMLElement>(".card, .handle")?.focus();
   }
 
+  /** Lets the sheet go down: what has the focus now would lie under it. */
+  close(): void {
+    if (this.open) this.#setOpen(false);
+  }
+
   #toggle(): void {
     this.#setOpen(!this.open);
   }

@@ -7,7 +7,7 @@ import { look } from "../widgets/look.js";
 import { ReedCertainty } from "../widgets/reed-certainty.js";
 import { ReedSentence } from "../widgets/reed-sentence.js";
 import { isUnchanged } from "./bench-reed.js";
-import type { BenchState, Moment } from "./bench-state.js";
+import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
 import { stoppedLine } from "./stopped-line.js";
 import { targetLine } from "./target-line.js";
@@ -15,9 +15,9 @@ import { targetLine } from "./target-line.js";
 define("reed-sentence", ReedSentence);
 define("reed-certainty", ReedCertainty);
 
-/** A moment of the bench and what is seen of it. */
+/** A state of the bench and what is seen of it. */
 export interface Shown {
-  readonly moment: Moment;
+  readonly state: BenchState;
   readonly view: BenchView;
 }
 
@@ -28,6 +28,7 @@ export class BenchWords extends LitElement {
     css`
       :host {
         display: grid;
+        isolation: isolate; /* painted by itself: a drag elsewhere leaves it as it is */
         grid-template-columns: minmax(0, 1fr);
         gap: 0.75rem;
       }
@@ -50,12 +51,10 @@ export class BenchWords extends LitElement {
   ];
 
   static override properties = {
-    state: { attribute: false },
     shown: { attribute: false },
     text: { attribute: false },
   };
 
-  declare state: BenchState;
   declare shown: Shown;
   declare text: Catalogue;
 
@@ -65,9 +64,9 @@ export class BenchWords extends LitElement {
   }
 
   override render() {
-    const { text, state, shown } = this;
-    const { view, moment } = shown;
-    const { bench } = moment;
+    const { text } = this;
+    const { state, view } = this.shown;
+    const { bench } = state.present;
     const target = targetOf(bench, text.target.own);
     const story = isUnchanged(state) ? demoReeds.find((one) => one.reed === bench.reed) : undefined;
     return html`

@@ -1,9 +1,11 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
+import { guard } from "lit/directives/guard.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench, ownTarget } from "../reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
+import type { PictureWords } from "../drawing/png-text.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { define } from "../widgets/define.js";
 import type {
@@ -129,7 +131,9 @@ export class ReedpointApp extends LitElement {
   override updated(changed: PropertyValues<this>): void {
     const page = document.documentElement;
     if (changed.has("text")) [page.lang, page.dir] = [this.text.language, this.text.direction];
-    if (changed.has("room")) page.toggleAttribute("data-narrow", this.room.narrow);
+    if (!changed.has("room")) return;
+    page.toggleAttribute("data-narrow", this.room.narrow);
+    page.style.setProperty("--triangle", `${(this.room.triangleHeight + 32) / 16}rem`);
   }
 
   /** The first thing a link opens has nothing before it that undo could bring back. */
@@ -171,7 +175,7 @@ export class ReedpointApp extends LitElement {
   #now(): Shown {
     const { state, text } = this;
     if (this.#seen?.state !== state || this.#seen.text !== text) {
-      const shown = { moment: state.present, view: viewBench(state, text) };
+      const shown = { state, view: viewBench(state, text) };
       this.#seen = { state, text, shown };
     }
     return this.#seen.shown;
@@ -205,7 +209,7 @@ export class ReedpointApp extends LitElement {
         class="noPrint"
         .model=${this.#model}
         .unit=${this.state.present.bench.unit}
-        .kept=${isUntouched(this.state) ? [] : Object.keys(this.state.present.bench.values)}
+        .kept=${guard([drawn], () => (isUntouched(drawn.state) ? [] : Object.keys(drawn.state.present.bench.values)))}
         .text=${this.text}
         @readings-taken=${this.#onReadings}
       ></readings-dialog>
@@ -221,30 +225,25 @@ export class ReedpointApp extends LitElement {
         @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
       >
         <div class="page">
-          <main tabindex="-1">
+          <main tabindex="-1" @focusin=${this.#onFocus}>
             ${this.#place(view)}
-            <bench-words
-              class="says"
-              .state=${this.state}
-              .shown=${worded}
-              .text=${this.text}
-            ></bench-words>
+            <bench-words class="says" .shown=${worded} .text=${this.text}></bench-words>
             ${this.#drawing(drawn)}
             ${
               this.room.narrow && !worded.view.comparison
                 ? nothing
                 : html`<div class="side">
-                    ${this.room.narrow ? nothing : this.#recipe(drawn)} ${this.#comparison(worded)}
+                    ${this.room.narrow ? nothing : this.#recipe(drawn)}
+                    ${guard([worded, this.text], () => this.#comparison(worded))}
                   </div>`
             }
             <bench-controls
               class="under"
-              .state=${this.state}
               .drawn=${drawn}
               .worded=${worded}
               .moves=${this.moves}
-              .picture=${() => this.#placePart.picture}
-              .pictureWords=${() => this.#placePart.pictureWords}
+              .picture=${this.#picture}
+              .pictureWords=${this.#pictureWords}
               .text=${this.text}
             ></bench-controls>
           </main>
@@ -280,11 +279,11 @@ export class ReedpointApp extends LitElement {
     ></bench-place>`;
   }
 
-  #drawing({ moment }: Shown) {
+  #drawing({ state }: Shown) {
     return html`<section class="card drawing" aria-label=${this.text.drawing.title}>
       <bench-drawing
         .model=${this.#model}
-        .bench=${moment.bench}
+        .bench=${state.present.bench}
         .lying=${this.room.narrow}
         .pointed=${this.pointed}
         .text=${this.text}
@@ -292,11 +291,11 @@ export class ReedpointApp extends LitElement {
     </section>`;
   }
 
-  #recipe({ moment, view }: Shown) {
+  #recipe({ state, view }: Shown) {
     return html`<bench-recipe
       class="recipe"
       .model=${this.#model}
-      .moment=${moment}
+      .moment=${state.present}
       .view=${view}
       .pointed=${this.pointed}
       .sheet=${this.room.narrow}
@@ -305,7 +304,8 @@ export class ReedpointApp extends LitElement {
     ></bench-recipe>`;
   }
 
-  #comparison({ moment: { bench }, view }: Shown) {
+  #comparison({ state, view }: Shown) {
+    const { bench } = state.present;
     const { comparison, placed } = view;
     if (!comparison) return nothing;
     const { pinned, blend, differences, onlyOne } = comparison;
@@ -326,12 +326,21 @@ export class ReedpointApp extends LitElement {
     </section>`;
   }
 
+  readonly #picture = (): SVGSVGElement => this.#placePart.picture;
+  readonly #pictureWords = (): PictureWords => this.#placePart.pictureWords;
+
   get #placePart(): BenchPlace {
     return this.renderRoot.querySelector<BenchPlace>("bench-place")!;
   }
 
   get #recipePart(): BenchRecipe {
     return this.renderRoot.querySelector<BenchRecipe>("bench-recipe")!;
+  }
+
+  /** With the sheet up only the triangle is in sight: what else has the focus needs the room. */
+  #onFocus(event: Event): void {
+    const inSight = event.composedPath().includes(this.#placePart);
+    if (this.room.narrow && !inSight) this.#recipePart.close();
   }
 
   /** The triangle comes to the top of the window, above the open sheet. */

@@ -48,9 +48,6 @@ export class ReedCompass extends LitElement {
         fill: var(--loud-word);
         stroke: var(--loud-word);
       }
-      .head {
-        stroke-width: 0.5;
-      }
       @media print {
         svg {
           width: 26px;
@@ -67,8 +64,7 @@ export class ReedCompass extends LitElement {
           stroke: CanvasText;
         }
         .more,
-        .head,
-        .now.head {
+        .now {
           fill: CanvasText;
         }
       }
@@ -99,7 +95,7 @@ export class ReedCompass extends LitElement {
       <circle class="more" cx=${drawn.more[0]} cy=${drawn.more[1]} r="1.8"></circle>
       ${
         drawn.now
-          ? svg`<path class="now ${colour}" d=${drawn.now.shaft}></path><path class="now head ${colour}" d=${drawn.now.head}></path>`
+          ? svg`<path class="now ${colour}" d=${drawn.now.shaft + drawn.now.head}></path>`
           : nothing
       }
     </svg>`;

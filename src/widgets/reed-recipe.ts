@@ -18,6 +18,7 @@ export class ReedRecipe extends LitElement {
     css`
       :host {
         display: block;
+        isolation: isolate; /* painted by itself: a drag elsewhere leaves it as it is */
         min-width: 0;
       }
       @media print {

@@ -1,16 +1,11 @@
-import { LitElement, html, nothing, svg, type PropertyValues } from "lit";
+import { LitElement, html, nothing, type PropertyValues } from "lit";
+import { guard } from "lit/directives/guard.js";
 import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, pointToBlend, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
-import {
-  gridLines,
-  polygonPath,
-  round,
-  triangleLayout,
-  type TriangleLayout,
-} from "../drawing/triangle-layout.js";
+import { round, triangleLayout, type TriangleLayout } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js";
@@ -32,7 +27,7 @@ import {
 } from "./triangle-layers.js";
 import { triangleStyle } from "./triangle-style.js";
 import { ghostMark, pinnedMark, pointMark, type DrawnReed } from "./triangle-point.js";
-import { triangleTint } from "./triangle-tint.js";
+import { groundLayer } from "./triangle-ground.js";
 
 const order = ["high", "low", "loud"] as const;
 
@@ -159,7 +154,6 @@ export class ReedTriangle extends LitElement {
 
   #drawing(layout: TriangleLayout) {
     const { width, height, frame } = layout;
-    const corners = polygonPath(frame);
     const seen = this.#travel.at ?? this.blend;
     return html`<svg
       width=${round(width)}
@@ -174,19 +168,8 @@ export class ReedTriangle extends LitElement {
       @pointercancel=${this.#drag.onUp}
       @click=${this.#drag.onClick}
     >
-      <defs>
-        ${order.map((id, k) => triangleTint(id, k, frame))}
-        <clipPath id="inside"><path d=${corners}></path></clipPath>
-      </defs>
-      <path class="paper" d=${corners}></path>
-      ${order.map((id) => svg`<path class="tint" d=${corners} fill="url(#tint-${id})"></path>`)}
-      ${gridLines(frame).map(
-        ({ from, to }) =>
-          svg`<line class="grid" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>`,
-      )}
-      <path class="side" d=${corners}></path>
-      ${centreMark(frame)} ${cornerLabels(layout, this.blend, this.em, this.text)}
-      ${reachLayer(this.reach, frame)}
+      ${guard([frame.flat().join(" ")], () => groundLayer(frame))} ${centreMark(frame)}
+      ${cornerLabels(layout, this.blend, this.em, this.text)} ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}

@@ -66,13 +66,17 @@ export function aimHandle(
     <path class="diamond" d="M0,-7L7,0L0,7L-7,0Z"></path></g>`;
 }
 
-/** The pulls head to tail. */
-export function chainLayer(chain: readonly ChainLink[], frame: Frame): SVGTemplateResult {
-  return svg`<g class="chain">${chain.map(({ id, from, to }) => {
-    const drawn = arrow(blendToPoint(from, frame), blendToPoint(to, frame), 9);
-    if (!drawn) return nothing;
-    return svg`<g data-id=${id}><path class="shaft" d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path></g>`;
-  })}</g>`;
+/** The pulls head to tail: all shafts are one path and all heads another, for every move of the point draws them anew. */
+export function chainLayer(
+  chain: readonly ChainLink[],
+  frame: Frame,
+): SVGTemplateResult | typeof nothing {
+  const arrows = chain.flatMap(
+    ({ from, to }) => arrow(blendToPoint(from, frame), blendToPoint(to, frame), 9) ?? [],
+  );
+  if (arrows.length === 0) return nothing;
+  return svg`<g class="chain"><path class="shaft" d=${arrows.map(({ shaft }) => shaft).join("")}></path><path
+    class="head" d=${arrows.map(({ head }) => head).join("")}></path></g>`;
 }
 
 /** The ellipse in which the reed lies in 68 of 100 cases, inside the triangle. */

@@ -4,6 +4,7 @@ import { css } from "lit";
 export const triangleStyle = css`
   :host {
     display: block;
+    isolation: isolate; /* painted by itself: a drag elsewhere leaves it as it is */
     min-width: 0;
   }
   .plane {
