@@ -49,18 +49,20 @@ export const appStyle = css`
   main:focus {
     outline: none;
   }
-  /* In one column the triangle stays in sight while sliders further down move its point. */
-  @media (min-height: 35rem) {
-    @container page (max-width: 61.99rem) {
-      .place {
-        position: sticky;
-        top: 0;
-        z-index: 1;
-        margin-inline: calc(-1 * clamp(0.75rem, 2.5cqi, 2rem));
-        padding-top: 0.4rem;
-        border-bottom: 1px solid var(--rule);
-        background: var(--ground);
-      }
+  /* The triangle stays in sight while what moves its point scrolls, where there is room for both. */
+  .place.sticks {
+    position: sticky;
+    top: 0;
+    z-index: 1;
+    align-self: start;
+    padding-bottom: 0.3rem;
+    background: var(--ground);
+  }
+  @container page (max-width: 61.99rem) {
+    .place.sticks {
+      margin-inline: calc(-1 * clamp(0.75rem, 2.5cqi, 2rem));
+      padding-top: 0.4rem;
+      border-bottom: 1px solid var(--rule);
     }
   }
   .says,
@@ -131,9 +133,11 @@ export const appStyle = css`
       gap: 0.4rem 0.6rem;
       padding: 0;
     }
-    .place {
+    .place,
+    .place.sticks {
       position: static;
       grid-area: place;
+      padding: 0;
       margin: 0;
       border: 0;
     }

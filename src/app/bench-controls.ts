@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import type { PictureWords } from "../drawing/png-text.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { targetOf } from "../reed/targets.js";
 import { define } from "../widgets/define.js";
 import type { BlendPickedEvent } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
@@ -10,6 +11,7 @@ import { BenchActionEvent } from "./bench-action-event.js";
 import { BenchOptions } from "./bench-options.js";
 import type { Shown } from "./bench-words.js";
 import { DrawnTable } from "./drawn-table.js";
+import { targetLine } from "./target-line.js";
 import { PictureButtons } from "./picture-buttons.js";
 
 define("reed-shares", ReedShares);
@@ -39,6 +41,10 @@ export class BenchControls extends LitElement {
         border-radius: 10px;
         background: var(--card);
       }
+      .answer {
+        max-width: 38em;
+        margin: 0;
+      }
       .panel h3 {
         margin-bottom: 0.2rem;
       }
@@ -57,7 +63,6 @@ export class BenchControls extends LitElement {
         font-size: 0.8125rem;
       }
       @media print {
-        bench-options,
         reed-shares,
         drawn-table,
         picture-buttons,
@@ -98,12 +103,12 @@ export class BenchControls extends LitElement {
     const { text, worded, drawn } = this;
     return html`
       <reed-shares .blend=${drawn.view.placed?.raw} .text=${text}></reed-shares>
-      ${this.#ownTarget()}
       <bench-options
         .bench=${drawn.state.present.bench}
         .moves=${this.moves}
         .text=${text}
       ></bench-options>
+      ${this.#target()} ${this.#ownTarget()}
       <details>
         <summary>${text.triangle.help}</summary>
         <p>${text.triangle.instructions}</p>
@@ -119,6 +124,16 @@ export class BenchControls extends LitElement {
       ></picture-buttons>
       <p class="honest">${text.certainty.modelNote}</p>
     `;
+  }
+
+  /** The answer to the part that was picked, beside where it was picked. */
+  #target() {
+    const { text, worded } = this;
+    const { placed, doubt = 0 } = worded.view;
+    const target = targetOf(worded.state.present.bench, text.target.own);
+    if (!target || !placed) return nothing;
+    const line = targetLine(target, { raw: placed.raw, doubt }, text);
+    return html`<p class="answer">${line} ${target.why}</p>`;
   }
 
   #ownTarget() {

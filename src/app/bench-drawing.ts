@@ -126,6 +126,11 @@ export class BenchDrawing extends LitElement {
     return this.renderRoot.querySelector<ReedDrawing>(".mine")!;
   }
 
+  /** On the button that pins: where who has just unpinned a reed goes on. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>(".foot button")?.focus();
+  }
+
   #pin(): void {
     this.dispatchEvent(new BenchActionEvent({ type: "reed-pinned" }));
   }

@@ -1,4 +1,5 @@
 import { LitElement, css, html, nothing } from "lit";
+import { live } from "lit/directives/live.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { look } from "../widgets/look.js";
@@ -63,6 +64,9 @@ export class BenchHeader extends LitElement {
         align-items: center;
         color: var(--ink-soft);
       }
+      .tools select {
+        color: var(--ink);
+      }
       .skip {
         position: absolute;
         inset-inline-start: -100rem;
@@ -85,9 +89,10 @@ export class BenchHeader extends LitElement {
       }
       .compact .tools {
         flex: 1 1 100%;
+        flex-wrap: nowrap;
       }
       .compact .choice {
-        flex: 1 1 7rem;
+        flex: 1 1 3rem;
       }
       .compact .choice select {
         width: 100%;
@@ -220,8 +225,11 @@ export class BenchHeader extends LitElement {
     this.renderRoot.querySelector("details")?.removeAttribute("open");
   }
 
+  /** The menu closes after its work, and the focus stays where it was opened. */
   #onMenuClick(event: Event): void {
-    if ((event.target as Element).closest("button")) this.#closeMenu();
+    if (!(event.target as Element).closest("button")) return;
+    this.renderRoot.querySelector("summary")?.focus();
+    this.#closeMenu();
   }
 
   #onMenuLeft(event: FocusEvent): void {
@@ -242,11 +250,11 @@ export class BenchHeader extends LitElement {
     const changed =
       known && !this.unchanged ? words.changed(reed === "" ? words.allRound : reed) : "";
     const option = (value: string, label: string) =>
-      html`<option value=${value} ?selected=${!changed && value === reed}>${label}</option>`;
+      html`<option value=${value} .selected=${live(!changed && value === reed)}>${label}</option>`;
     return html`<label class="choice"
       ><span class=${this.compact ? "unseen" : "label"}>${words.reed}</span>
       <select @change=${this.#onReed}>
-        ${changed ? html`<option value="changed" selected>${changed}</option>` : nothing}
+        ${changed ? html`<option value="changed" .selected=${live(true)}>${changed}</option>` : nothing}
         ${known ? nothing : option(reed, reed)} ${option("", words.allRound)}
         <option value="empty">${words.emptyReed}</option>
         <optgroup label=${words.demo}>
@@ -263,7 +271,7 @@ export class BenchHeader extends LitElement {
       <select @change=${this.#onTheme}>
         ${(["auto", "paper", "night"] as const).map(
           (theme) =>
-            html`<option value=${theme} ?selected=${theme === this.theme}>
+            html`<option value=${theme} .selected=${live(theme === this.theme)}>
               ${words.themes[theme]}
             </option>`,
         )}

@@ -1,4 +1,5 @@
 import { LitElement, css, html, nothing } from "lit";
+import { live } from "lit/directives/live.js";
 import { ownTarget, type Bench, type Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { targets } from "../reed/targets.js";
@@ -88,6 +89,21 @@ export class BenchOptions extends LitElement {
         margin: 0;
         accent-color: var(--accent);
       }
+      /* On paper only the legend of what is drawn. */
+      @media print {
+        fieldset,
+        .targets,
+        .line:not(.on),
+        .line input,
+        .line label + label {
+          display: none;
+        }
+        .layers {
+          margin: 0;
+          padding: 0;
+          border: 0;
+        }
+      }
       .hint {
         flex-basis: 100%;
         margin: 0 0 0.3rem;
@@ -137,7 +153,7 @@ export class BenchOptions extends LitElement {
   /** A layer with its switch; when it is on, with what can be chosen of it and its legend. */
   #line(layer: LayerLine, label: string, legend: string, more: unknown = nothing) {
     const on = this.bench.layers.includes(layer);
-    return html`<div class="line">
+    return html`<div class="line ${on ? "on" : ""}">
       ${this.#layer(layer, label, layerSign(layer))} ${on ? more : nothing}
       ${on ? html`<p class="hint">${legend}</p>` : nothing}
     </div>`;
@@ -153,8 +169,8 @@ export class BenchOptions extends LitElement {
         <select
           @change=${(event: Event) => this.#act({ type: "layer-set", layer, on: picked(event) === "on" })}
         >
-          <option value="off" ?selected=${!layers.includes(layer)}>${off}</option>
-          <option value="on" ?selected=${layers.includes(layer)}>${on}</option>
+          <option value="off" .selected=${live(!layers.includes(layer))}>${off}</option>
+          <option value="on" .selected=${live(layers.includes(layer))}>${on}</option>
         </select></label
       >`;
     const percent = this.text.percent;
@@ -173,7 +189,7 @@ export class BenchOptions extends LitElement {
       >
         ${(["point", "aim"] as const).map(
           (handle) =>
-            html`<option value=${handle} ?selected=${handle === this.moves}>
+            html`<option value=${handle} .selected=${live(handle === this.moves)}>
               ${words[handle]}
             </option>`,
         )}
@@ -186,12 +202,12 @@ export class BenchOptions extends LitElement {
     return html`<label
       >${words.label}
       <select @change=${this.#onTarget}>
-        <option value="" ?selected=${this.bench.target === ""}>${words.none}</option>
+        <option value="" .selected=${live(this.bench.target === "")}>${words.none}</option>
         ${targets.map(
           ({ id, label }) =>
-            html`<option value=${id} ?selected=${id === this.bench.target}>${label}</option>`,
+            html`<option value=${id} .selected=${live(id === this.bench.target)}>${label}</option>`,
         )}
-        <option value=${ownTarget} ?selected=${this.bench.target === ownTarget}>
+        <option value=${ownTarget} .selected=${live(this.bench.target === ownTarget)}>
           ${words.own}
         </option>
       </select></label

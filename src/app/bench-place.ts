@@ -1,8 +1,9 @@
-import { LitElement, css, html } from "lit";
+import { LitElement, css, html, nothing } from "lit";
 import type { PictureWords } from "../drawing/png-text.js";
 import type { Blend } from "../engine/blend.js";
 import { ownTarget, type Bench } from "../reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
+import { isDemo } from "../reed/demo-reeds.js";
 import { targetOf } from "../reed/targets.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
@@ -20,6 +21,16 @@ export class BenchPlace extends LitElement {
       :host {
         display: block;
         min-width: 0;
+      }
+      .convention {
+        margin: 0;
+        color: var(--ink-soft);
+        font-size: 0.75rem;
+        text-align: center;
+      }
+      small {
+        font-size: 0.7em;
+        font-weight: 400;
       }
       .printOnly {
         display: none;
@@ -40,6 +51,7 @@ export class BenchPlace extends LitElement {
     way: { attribute: false },
     moves: { type: String },
     greatestHeight: { attribute: false },
+    narrow: { type: Boolean },
     text: { attribute: false },
   };
 
@@ -50,6 +62,8 @@ export class BenchPlace extends LitElement {
   /** What clicks and keys move. */
   declare moves: Handle;
   declare greatestHeight: number;
+  /** One column: room is scarce. */
+  declare narrow: boolean;
   declare text: Catalogue;
 
   constructor() {
@@ -58,6 +72,7 @@ export class BenchPlace extends LitElement {
     this.way = [];
     this.moves = "point";
     this.greatestHeight = 560;
+    this.narrow = false;
   }
 
   override render() {
@@ -69,7 +84,9 @@ export class BenchPlace extends LitElement {
       label: comparison.pinned.reed || text.bar.allRound,
     };
     return html`<section aria-label=${text.triangle.title}>
-      <h1 class="printOnly">${this.#name}</h1>
+      <h1 class="printOnly">
+        ${this.#name}${isDemo(bench.reed) ? html` <small>${text.bar.inventedMark}</small>` : nothing}
+      </h1>
       <reed-triangle
         .blend=${view.placed?.raw}
         .ghost=${view.ghost}
@@ -84,6 +101,11 @@ export class BenchPlace extends LitElement {
         .greatestHeight=${this.greatestHeight}
         .text=${text}
       ></reed-triangle>
+      ${
+        this.narrow && !bench.layers.includes("readingLines")
+          ? nothing
+          : html`<p class="convention">${text.triangle.convention}</p>`
+      }
     </section>`;
   }
 

@@ -1,4 +1,5 @@
 import { LitElement, css, html, nothing } from "lit";
+import { live } from "lit/directives/live.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
@@ -6,7 +7,7 @@ import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import { ReedRecipe } from "../widgets/reed-recipe.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import type { Moment } from "./bench-state.js";
+import type { Moment } from "./moment.js";
 import type { BenchView } from "./bench-view.js";
 
 define("reed-recipe", ReedRecipe);
@@ -58,6 +59,18 @@ export class BenchRecipe extends LitElement {
         border-top: 1px solid var(--edge);
         background: var(--card);
         box-shadow: 0 -4px 18px rgb(0 0 0 / 14%);
+      }
+      .sheet {
+        scroll-padding: 4rem 0 0.5rem;
+      }
+      /* On a phone on its side the sheet comes from the side, so that the triangle is not covered. */
+      @media (max-height: 30rem) and (min-width: 36rem) {
+        .sheet.open {
+          inset: 0 0 0 auto;
+          width: 55%;
+          max-height: none;
+          border-inline-start: 1px solid var(--edge);
+        }
       }
       .sheet .head {
         position: sticky;
@@ -146,7 +159,11 @@ export class BenchRecipe extends LitElement {
 
   #sheet() {
     const { text, open } = this;
-    return html`<section class="sheet" aria-label=${text.recipe.title} @keydown=${this.#onKey}>
+    return html`<section
+      class="sheet ${open ? "open" : ""}"
+      aria-label=${text.recipe.title}
+      @keydown=${this.#onKey}
+    >
       <div class="head">
         <h2>
           <button class="handle" aria-expanded=${open} aria-controls="body" @click=${this.#toggle}>
@@ -180,7 +197,7 @@ export class BenchRecipe extends LitElement {
       <select @change=${this.#onUnit}>
         ${lengthUnits.map(
           (unit) =>
-            html`<option value=${unit} ?selected=${unit === this.moment.bench.unit}>
+            html`<option value=${unit} .selected=${live(unit === this.moment.bench.unit)}>
               ${this.text.units[unit].name}
             </option>`,
         )}
@@ -206,6 +223,7 @@ export class BenchRecipe extends LitElement {
 
   #setOpen(open: boolean): void {
     this.open = open;
+    document.documentElement.toggleAttribute("data-sheet", open);
     if (open) this.dispatchEvent(new Event("sheet-opened"));
   }
 

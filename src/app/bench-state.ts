@@ -1,23 +1,12 @@
-import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
+import type { Blend } from "../engine/blend.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
 import { mapFor } from "./measured-map.js";
-import { nearestBlend } from "../engine/nearest-blend.js";
-import { place } from "../engine/place.js";
-import { newBench, ownTarget, thousandthsBlend, type Bench, type Layer } from "../reed/bench.js";
-import { targets } from "../reed/targets.js";
+import { pinned, swapped, unpinned, withAim, withTarget, type Moment } from "./moment.js";
+import { newBench, type Bench, type Layer } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
-
-/** A bench at one moment, with what the address does not hold. */
-export interface Moment {
-  readonly bench: Bench;
-  /** All readings of a feature whose value is their mean. */
-  readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
-  /** While the recipe follows the point: the values it set out from, and where it was asked to go. */
-  readonly following?: { readonly from: Values; readonly asked: Blend };
-}
 
 /** The one state of the bench page. */
 export interface BenchState {
@@ -27,6 +16,8 @@ export interface BenchState {
   readonly future: readonly Moment[];
   /** Changes of one gesture are one step of undo. */
   readonly gesture?: string;
+  /** What was before the gesture that runs: a gesture that ends where it began has done nothing. */
+  readonly before?: Pick<BenchState, "present" | "past" | "future">;
 }
 
 /** Everything a user can do to a bench. */
@@ -99,7 +90,7 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
     case "unit-set":
       return viewed(state, { unit: action.unit });
     case "target-set":
-      return step(state, withTarget(state, action.target));
+      return step(state, withTarget(state.model, present, action.target));
     case "aim-moved":
       return step(state, withAim(present, action.aim), action.gesture);
     case "reed-pinned":
@@ -128,56 +119,20 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
 /** A new moment; within one gesture it takes the place of the last one. */
 function step(state: BenchState, present: Moment, gesture?: string): BenchState {
   if (present === state.present) return state;
-  const { gesture: open, ...rest } = state;
-  const same = gesture !== undefined && gesture === open;
-  const past = same ? state.past : [...state.past, state.present].slice(-mostUndo);
-  return { ...rest, present, past, future: [], ...(gesture === undefined ? {} : { gesture }) };
+  const { model, past, future } = state;
+  const same = gesture !== undefined && gesture === state.gesture;
+  const before = same ? state.before : { present: state.present, past, future };
+  return {
+    model,
+    present,
+    past: same ? past : [...past, state.present].slice(-mostUndo),
+    future: [],
+    ...(gesture === undefined || !before ? {} : { gesture, before }),
+  };
 }
 
 function withBench({ bench, readings }: Moment, change: Partial<Bench>): Moment {
   return { bench: { ...bench, ...change }, readings };
-}
-
-/** A target picked for the first time as one's own starts from the target before it, or from the reed. */
-function withTarget({ model, present }: BenchState, target: string): Moment {
-  const { bench } = present;
-  if (target === bench.target) return present;
-  if (target !== ownTarget || bench.aim) return { ...present, bench: { ...bench, target } };
-  const before = targets.find(({ id }) => id === bench.target)?.blend;
-  const map = mapFor(model, bench.values);
-  const start = before ?? (map ? place(map, bench.values).blend : centreBlend);
-  return { ...present, bench: { ...bench, target, aim: wholeThousandths(start) } };
-}
-
-function withAim(moment: Moment, blend: Blend): Moment {
-  const aim = wholeThousandths(blend);
-  const { bench } = moment;
-  if (bench.target === ownTarget && bench.aim && blendDistance(bench.aim, aim) === 0) return moment;
-  return { ...moment, bench: { ...bench, target: ownTarget, aim } };
-}
-
-/** A place of the triangle in whole thousandths, as an address holds it. */
-function wholeThousandths(blend: Blend): Blend {
-  const [high, low] = nearestBlend(blend).map((share) => Math.round(share * 1000));
-  return thousandthsBlend(high!, Math.min(low!, 1000 - high!));
-}
-
-function pinned(moment: Moment): Moment {
-  const { reed, values } = moment.bench;
-  return { ...moment, bench: { ...moment.bench, pinned: { reed, values } } };
-}
-
-function unpinned(moment: Moment): Moment {
-  const { pinned: gone, ...bench } = moment.bench;
-  return gone ? { ...moment, bench } : moment;
-}
-
-/** The pinned reed comes to the bench, the other is pinned; single readings belong to a reed that has left. */
-function swapped(moment: Moment): Moment {
-  const { bench } = moment;
-  if (!bench.pinned) return moment;
-  const { reed, values, pinned: other } = bench;
-  return { bench: { ...bench, ...other, locked: [], pinned: { reed, values } }, readings: {} };
 }
 
 /** How the bench is looked at is no step of undo. */
@@ -236,7 +191,7 @@ function reset({ model, present }: BenchState): Moment {
 }
 
 function travelled(state: BenchState, way: "past" | "future"): BenchState {
-  const { gesture: _open, ...rest } = state;
+  const { gesture: _open, before: _before, ...rest } = state;
   const reached = way === "past" ? state.past.at(-1) : state.future[0];
   if (!reached) return rest;
   const { unit, layers } = state.present.bench;
@@ -267,14 +222,23 @@ function pointMoved(state: BenchState, asked: Blend, gesture?: string): BenchSta
 
 /** Values are kept in whole thousandths; while a gesture runs they are left finer, so that the point does not stutter. */
 function gestureEnded(state: BenchState): BenchState {
-  const { gesture, ...rest } = state;
+  const { gesture, before, ...rest } = state;
   const { bench } = state.present;
   const values = Object.fromEntries(
     Object.entries(bench.values).map(([id, value]) => [id, toThousandths(value)]),
   );
   const rounded = Object.entries(values).every(([id, value]) => value === bench.values[id]);
   if (gesture === undefined && rounded) return state;
-  return rounded ? rest : { ...rest, present: { ...state.present, bench: { ...bench, values } } };
+  const ended = { ...state.present, bench: rounded ? bench : { ...bench, values } };
+  if (before && isSameBench(before.present.bench, ended.bench)) return { ...rest, ...before };
+  return { ...rest, present: rounded ? state.present : ended };
+}
+
+/** Whether a gesture has changed neither a reading nor the target. */
+function isSameBench(a: Bench, b: Bench): boolean {
+  const ids = Object.keys({ ...a.values, ...b.values });
+  const aim = (bench: Bench): string => `${bench.target} ${bench.aim?.join(" ")}`;
+  return ids.every((id) => a.values[id] === b.values[id]) && aim(a) === aim(b);
 }
 
 /** What the features may do when the recipe follows the point. */

@@ -11,9 +11,10 @@ import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { describeReed } from "../reed/sentence.js";
-import { followPoint, type BenchState, type Moment } from "./bench-state.js";
+import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
 import { mapFor } from "./measured-map.js";
+import type { Moment } from "./moment.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
 export interface BenchView {
@@ -21,6 +22,8 @@ export interface BenchView {
   readonly placed?: Placed;
   readonly pulls: readonly Pull[];
   readonly ellipse?: CertaintyEllipse;
+  /** Greatest standard deviation of a share; absent without a place. */
+  readonly doubt?: number;
   readonly gaugeEllipse?: CertaintyEllipse;
   /** The one that is drawn: at 68 % unless 95 % is asked for, which covers much of the triangle. */
   readonly drawnEllipse?: CertaintyEllipse;
@@ -73,6 +76,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
     chain: chainOf(state, all),
     ...(reach ? { reach } : {}),
     ellipse,
+    doubt,
     drawnEllipse: certaintyEllipse(map, {
       gaugeError,
       coverage: layers.includes("coverage95") ? 0.95 : 0.68,

@@ -1,7 +1,6 @@
 import { LitElement, css, html, nothing } from "lit";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
-import { targetOf } from "../reed/targets.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import { ReedCertainty } from "../widgets/reed-certainty.js";
@@ -10,7 +9,6 @@ import { isUnchanged } from "./bench-reed.js";
 import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
 import { stoppedLine } from "./stopped-line.js";
-import { targetLine } from "./target-line.js";
 
 define("reed-sentence", ReedSentence);
 define("reed-certainty", ReedCertainty);
@@ -21,7 +19,7 @@ export interface Shown {
   readonly view: BenchView;
 }
 
-/** What is said of the reed under the triangle: what stopped the point, the sentence, how sure, how far to the target. */
+/** What is said of the reed under the triangle: what stopped the point, the sentence, how sure. */
 export class BenchWords extends LitElement {
   static override styles = [
     look,
@@ -67,17 +65,11 @@ export class BenchWords extends LitElement {
     const { text } = this;
     const { state, view } = this.shown;
     const { bench } = state.present;
-    const target = targetOf(bench, text.target.own);
     const story = isUnchanged(state) ? demoReeds.find((one) => one.reed === bench.reed) : undefined;
     return html`
       <p class="stopped" ?hidden=${!view.placed}>${stoppedLine(state.model, bench, view, text)}</p>
       <reed-sentence .sentence=${view.sentence}></reed-sentence>
-      ${
-        target && view.placed
-          ? html`<p class="story">${targetLine(target, view.placed.raw, text)} ${target.why}</p>`
-          : nothing
-      }
-      ${story ? html`<p class="story">${story.story}</p>` : nothing}
+      ${story ? html`<p class="story">${text.bar.invented} ${story.story}</p>` : nothing}
       <reed-certainty
         .blend=${view.placed?.raw}
         .ellipse=${view.ellipse}

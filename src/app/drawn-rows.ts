@@ -1,5 +1,5 @@
 import { bladeSurface, type BladeRecipe } from "../acoustics/blade.js";
-import { centreBlend, type Blend } from "../engine/blend.js";
+import { centreBlend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { allRoundValues } from "../reed/bench.js";
 import type { Catalogue } from "../reed/catalogue.js";
@@ -25,7 +25,8 @@ export function triangleRows(state: BenchState, view: BenchView, text: Catalogue
   });
   const rows = [row(words.centre, centreBlend)];
   const { placed, comparison } = view;
-  if (placed) rows.push(row(placed.beyond > 0 ? words.pointOutside : words.point, placed.raw));
+  if (placed) rows.push(row(words.point, placed.blend));
+  if (placed && placed.beyond > 0.005) rows.push(row(words.pointOutside, placed.raw));
   if (view.ghost) rows.push(row(words.before, view.ghost));
   if (comparison?.blend)
     rows.push(row(words.pinned(comparison.pinned.reed || text.bar.allRound), comparison.blend));
@@ -35,7 +36,7 @@ export function triangleRows(state: BenchState, view: BenchView, text: Catalogue
     ...rows,
     ...certaintyRow(state, view, text),
     ...pullRows(state, view, text),
-    ...reachRows(view, text, row),
+    ...reachRows(view, text),
   ];
 }
 
@@ -56,15 +57,16 @@ function pullRows({ model }: BenchState, { chain }: BenchView, text: Catalogue):
   }));
 }
 
-function reachRows(
-  { reach }: BenchView,
-  text: Catalogue,
-  row: (name: string, shares: Blend) => DrawnRow,
-): DrawnRow[] {
+/** The polygon as the span of each share, inside the triangle as it is drawn. */
+function reachRows({ reach }: BenchView, text: Catalogue): DrawnRow[] {
   if (!reach) return [];
-  return (["easy", "full"] as const).flatMap((kind) =>
-    reach[kind].map((corner, i) => row(text.table.reach(kind, i + 1), corner)),
-  );
+  return (["easy", "full"] as const).map((kind) => ({
+    name: text.table.reach(kind),
+    cells: [0, 1, 2].map((k) => {
+      const shares = reach[kind].map((corner) => Math.min(1, Math.max(0, corner[k]!)));
+      return text.table.span(text.percent(Math.min(...shares)), text.percent(Math.max(...shares)));
+    }),
+  }));
 }
 
 /** Every so many mm behind the tip a line of thicknesses. */

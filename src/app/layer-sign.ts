@@ -39,11 +39,15 @@ export const layerSignStyle = css`
     stroke: var(--accent);
   }
   .sign .full {
-    stroke-dasharray: 5 4;
+    stroke-dasharray: 9 3 2 3;
   }
   @media (forced-colors: active) {
     .sign path,
-    .sign ellipse {
+    .sign ellipse,
+    .sign .dashed,
+    .sign .soft,
+    .sign .easy,
+    .sign .full {
       stroke: CanvasText;
     }
     .sign .head {

@@ -4,19 +4,33 @@ export interface Room {
   readonly narrow: boolean;
   /** A phone: the header folds its lesser tools away. */
   readonly compact: boolean;
-  /** How tall the triangle may be, px at the usual text size: in one column it stays in sight and must leave room. */
+  /** How tall the triangle may be, px at the usual text size of 16 px. */
   readonly triangleHeight: number;
+  /** Whether the triangle may stay in sight while the rest scrolls: only where it leaves room for the rest. */
+  readonly sticks: boolean;
 }
 
-/** The room on a page, from its width in units of the text size. */
-export function roomOf(page: HTMLElement): Room {
+/** Room for something to be worked on beside a triangle that stays, in units of the text size. */
+const leftOver = 17;
+
+/** The room on a page, from its size in units of the text size. */
+export function roomOf(page: HTMLElement, height = window.innerHeight): Room {
   const rem = parseFloat(getComputedStyle(page).fontSize) || 16;
   const width = page.clientWidth / rem;
   const triangleHeight = width >= 62 ? 560 : width < 34 ? 270 : 400;
-  return { narrow: width < 62, compact: width < 34, triangleHeight };
+  const sticks = height / rem - triangleHeight / 16 >= leftOver;
+  return { narrow: width < 62, compact: width < 34, triangleHeight, sticks };
 }
 
+/** The room of a sheet of paper: everything is shown, nothing is folded away. */
+export const paper: Room = { narrow: false, compact: false, triangleHeight: 400, sticks: false };
+
 /** Whether two rooms ask for the same page. */
-export function sameRoom(a: Room, b: Room): boolean {
-  return a.narrow === b.narrow && a.compact === b.compact && a.triangleHeight === b.triangleHeight;
+export function isSameRoom(a: Room, b: Room): boolean {
+  return (
+    a.narrow === b.narrow &&
+    a.compact === b.compact &&
+    a.triangleHeight === b.triangleHeight &&
+    a.sticks === b.sticks
+  );
 }

@@ -4,7 +4,7 @@ import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench, ownTarget } from "../reed/bench.js";
-import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
 import type { PictureWords } from "../drawing/png-text.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { define } from "../widgets/define.js";
@@ -17,13 +17,13 @@ import type {
   ValuePickedEvent,
 } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
-import { ReedComparison } from "../widgets/reed-comparison.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { AddressBar } from "./address-bar.js";
 import { Announcer } from "./announcer.js";
 import { appStyle } from "./app-style.js";
 import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
+import { BenchComparison } from "./bench-comparison.js";
 import { BenchControls } from "./bench-controls.js";
 import { BenchDrawing } from "./bench-drawing.js";
 import type { MovesPickedEvent } from "./bench-options.js";
@@ -33,9 +33,10 @@ import { BenchPlace } from "./bench-place.js";
 import { BenchRecipe } from "./bench-recipe.js";
 import { BenchWords, type Shown } from "./bench-words.js";
 import { Pace } from "./pace.js";
-import { roomOf, sameRoom, type Room } from "./page-width.js";
+import { PageRoom } from "./page-room.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
 import { viewBench, type BenchView } from "./bench-view.js";
+import { told } from "./told.js";
 import { wayBetween } from "./way-between.js";
 import { undoKey } from "./undo-key.js";
 import { setTheme, type Theme } from "./theme.js";
@@ -46,7 +47,7 @@ define("bench-place", BenchPlace);
 define("bench-recipe", BenchRecipe);
 define("bench-words", BenchWords);
 define("bench-controls", BenchControls);
-define("reed-comparison", ReedComparison);
+define("bench-comparison", BenchComparison);
 define("readings-dialog", ReadingsDialog);
 
 const moved = new Set<BenchAction["type"]>([
@@ -66,7 +67,6 @@ export class ReedpointApp extends LitElement {
     notice: { state: true },
     said: { state: true },
     theme: { state: true },
-    room: { state: true },
     pointed: { state: true },
     moves: { state: true },
     way: { state: true },
@@ -77,8 +77,6 @@ export class ReedpointApp extends LitElement {
   declare notice: string;
   declare said: string;
   declare theme: Theme;
-  /** How much room the page has. */
-  declare room: Room;
   /** The feature at whose place the pointer or the keyboard is. */
   declare pointed: FeatureId | undefined;
   /** What clicks and keys move on the triangle. */
@@ -87,8 +85,8 @@ export class ReedpointApp extends LitElement {
   declare way: readonly Blend[];
 
   readonly #model: ReedModel = bassoonModel;
+  readonly #page = new PageRoom(this);
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
-  readonly #watcher = new ResizeObserver(() => this.#onWidth());
   readonly #drawn = new Pace<Shown>(45, () => this.requestUpdate());
   readonly #worded = new Pace<Shown>(120, () => this.requestUpdate());
   #seen:
@@ -102,7 +100,6 @@ export class ReedpointApp extends LitElement {
     this.notice = "";
     this.said = "";
     this.theme = "auto";
-    this.room = roomOf(document.documentElement);
     this.moves = "point";
     this.way = [];
     this.state = startState(this.#model);
@@ -113,7 +110,6 @@ export class ReedpointApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#address.connect();
-    this.#watcher.observe(document.documentElement);
     window.addEventListener("keydown", this.#onKey);
   }
 
@@ -121,19 +117,15 @@ export class ReedpointApp extends LitElement {
     super.disconnectedCallback();
     this.#address.disconnect();
     this.#announcer.stop();
-    this.#watcher.disconnect();
     this.#drawn.stop();
     this.#worded.stop();
     window.removeEventListener("keydown", this.#onKey);
   }
 
-  /** The page speaks the catalogue's language, and runs the way its script runs; forms for one column leave room for the sheet. */
+  /** The page speaks the catalogue's language, and runs the way its script runs. */
   override updated(changed: PropertyValues<this>): void {
     const page = document.documentElement;
     if (changed.has("text")) [page.lang, page.dir] = [this.text.language, this.text.direction];
-    if (!changed.has("room")) return;
-    page.toggleAttribute("data-narrow", this.room.narrow);
-    page.style.setProperty("--triangle", `${(this.room.triangleHeight + 32) / 16}rem`);
   }
 
   /** The first thing a link opens has nothing before it that undo could bring back. */
@@ -157,18 +149,8 @@ export class ReedpointApp extends LitElement {
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     this.#address.tell(encodeBench(next.present.bench, this.#model));
-    if (moved.has(action.type)) this.#announcer.later(() => this.#told(next, action));
-    else this.#announcer.now(this.#told(next, action));
-  }
-
-  /** What a screen reader hears: the shares where the point was moved, then the sentence. */
-  #told(state: BenchState, action: BenchAction): string {
-    const { placed, sentence } = viewBench(state, this.text);
-    const words = sentenceText(sentence);
-    if (action.type !== "point-moved" || !placed) return words;
-    const ids = ["high", "low", "loud"] as const;
-    const rows = ids.map((id, k) => ({ id, share: this.text.percent(placed.blend[k]!) }));
-    return `${this.text.shares.all(rows)} ${words}`;
+    if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));
+    else this.#announcer.now(told(next, action, this.text));
   }
 
   /** What is seen of the present state; the same thing for the same state. */
@@ -197,7 +179,7 @@ export class ReedpointApp extends LitElement {
         .canUndo=${this.state.past.length > 0}
         .canRedo=${this.state.future.length > 0}
         .theme=${this.theme}
-        .compact=${this.room.compact}
+        .compact=${this.#page.room.compact}
         @bench-action=${this.#onAction}
         @theme-picked=${this.#onTheme}
         @table-asked=${this.#openDialog}
@@ -228,15 +210,7 @@ export class ReedpointApp extends LitElement {
           <main tabindex="-1" @focusin=${this.#onFocus}>
             ${this.#place(view)}
             <bench-words class="says" .shown=${worded} .text=${this.text}></bench-words>
-            ${this.#drawing(drawn)}
-            ${
-              this.room.narrow && !worded.view.comparison
-                ? nothing
-                : html`<div class="side">
-                    ${this.room.narrow ? nothing : this.#recipe(drawn)}
-                    ${guard([worded, this.text], () => this.#comparison(worded))}
-                  </div>`
-            }
+            ${this.#drawing(drawn)} ${this.#page.room.narrow ? this.#side(drawn, worded) : nothing}
             <bench-controls
               class="under"
               .drawn=${drawn}
@@ -246,9 +220,10 @@ export class ReedpointApp extends LitElement {
               .pictureWords=${this.#pictureWords}
               .text=${this.text}
             ></bench-controls>
+            ${this.#page.room.narrow ? nothing : this.#side(drawn, worded)}
           </main>
         </div>
-        ${this.room.narrow ? this.#recipe(drawn) : nothing}
+        ${this.#page.room.narrow ? this.#recipe(drawn) : nothing}
       </div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
@@ -269,14 +244,29 @@ export class ReedpointApp extends LitElement {
 
   #place(view: BenchView) {
     return html`<bench-place
-      class="place"
+      class="place ${this.#page.room.sticks ? "sticks" : ""}"
+      .narrow=${this.#page.room.narrow}
       .bench=${this.state.present.bench}
       .view=${view}
       .way=${this.way}
       .moves=${this.moves}
-      .greatestHeight=${this.room.triangleHeight}
+      .greatestHeight=${this.#page.room.triangleHeight}
       .text=${this.text}
     ></bench-place>`;
+  }
+
+  /** Recipe and comparison; in one column the recipe is a sheet, and a comparison stands by the drawings. */
+  #side(drawn: Shown, worded: Shown) {
+    const { narrow } = this.#page.room;
+    if (narrow && !worded.view.comparison) return nothing;
+    return html`<div class="side">
+      ${narrow ? nothing : this.#recipe(drawn)}
+      ${
+        worded.view.comparison
+          ? html`<bench-comparison .shown=${worded} .text=${this.text}></bench-comparison>`
+          : nothing
+      }
+    </div>`;
   }
 
   #drawing({ state }: Shown) {
@@ -284,7 +274,7 @@ export class ReedpointApp extends LitElement {
       <bench-drawing
         .model=${this.#model}
         .bench=${state.present.bench}
-        .lying=${this.room.narrow}
+        .lying=${this.#page.room.narrow}
         .pointed=${this.pointed}
         .text=${this.text}
       ></bench-drawing>
@@ -298,32 +288,10 @@ export class ReedpointApp extends LitElement {
       .moment=${state.present}
       .view=${view}
       .pointed=${this.pointed}
-      .sheet=${this.room.narrow}
+      .sheet=${this.#page.room.narrow}
       .text=${this.text}
       @sheet-opened=${this.#onSheet}
     ></bench-recipe>`;
-  }
-
-  #comparison({ state, view }: Shown) {
-    const { bench } = state.present;
-    const { comparison, placed } = view;
-    if (!comparison) return nothing;
-    const { pinned, blend, differences, onlyOne } = comparison;
-    const { text } = this;
-    const name = (reed: string): string => reed || text.bar.allRound;
-    return html`<section class="card compare" aria-label=${text.compare.pinned(name(pinned.reed))}>
-      <reed-comparison
-        .model=${this.#model}
-        .mine=${{ name: name(bench.reed), values: bench.values, blend: placed?.raw }}
-        .pinned=${{ name: name(pinned.reed), values: pinned.values, blend }}
-        .differences=${differences}
-        .onlyOne=${onlyOne}
-        .unit=${bench.unit}
-        .text=${text}
-        @swap-asked=${() => this.#dispatch({ type: "reeds-swapped" })}
-        @unpin-asked=${() => this.#dispatch({ type: "reed-unpinned" })}
-      ></reed-comparison>
-    </section>`;
   }
 
   readonly #picture = (): SVGSVGElement => this.#placePart.picture;
@@ -340,7 +308,7 @@ export class ReedpointApp extends LitElement {
   /** With the sheet up only the triangle is in sight: what else has the focus needs the room. */
   #onFocus(event: Event): void {
     const inSight = event.composedPath().includes(this.#placePart);
-    if (this.room.narrow && !inSight) this.#recipePart.close();
+    if (this.#page.room.narrow && !inSight) this.#recipePart.close();
   }
 
   /** The triangle comes to the top of the window, above the open sheet. */
@@ -403,8 +371,19 @@ export class ReedpointApp extends LitElement {
     this.notice = this.text.readings.accepted(count, kept);
   }
 
-  #onAction(event: BenchActionEvent): void {
-    this.#dispatch(event.action);
+  #onAction({ action }: BenchActionEvent): void {
+    this.#dispatch(action);
+    if (action.type === "reed-pinned") void this.#focusOn("bench-comparison");
+    if (action.type === "reed-unpinned") void this.#focusOn("bench-drawing");
+    if (action.type === "target-set" && action.target === ownTarget) this.moves = "aim";
+  }
+
+  /** The button that was pressed is gone: the focus goes to where its work is undone. */
+  async #focusOn(part: string): Promise<void> {
+    await this.updateComplete;
+    const element = this.renderRoot.querySelector<LitElement>(part);
+    await element?.updateComplete;
+    element?.focus();
   }
 
   #onTheme(event: ThemePickedEvent): void {
@@ -421,11 +400,6 @@ export class ReedpointApp extends LitElement {
     } catch {
       this.notice = words.linkFailed;
     }
-  }
-
-  #onWidth(): void {
-    const room = roomOf(document.documentElement);
-    if (!sameRoom(room, this.room)) this.room = room;
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {

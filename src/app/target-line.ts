@@ -1,5 +1,7 @@
 import { blendDistance, type Blend } from "../engine/blend.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
 import type { Catalogue } from "../reed/catalogue.js";
+import { doubtLeast } from "../reed/sentence.js";
 import { targetRadius, type Target } from "../reed/targets.js";
 
 const order = ["high", "low", "loud"] as const;
@@ -7,9 +9,16 @@ const order = ["high", "low", "loud"] as const;
 /**
  * How far a reed is from the zone of a part, in words: the purpose that differs most, and by how much.
  *
- * @example targetLine(target, target.blend, english) → "The reed lies in the zone for …"
+ * @example targetLine(target, { raw: target.blend, doubt: 0.1 }, english) → "The reed lies in the zone for …"
  */
-export function targetLine(target: Target, place: Blend, text: Catalogue): string {
+export function targetLine(
+  target: Target,
+  { raw, doubt }: { readonly raw: Blend; readonly doubt: number },
+  text: Catalogue,
+): string {
+  if (doubt > doubtLeast) return text.target.unsure(target.label);
+  // A reed outside is shown on the border, and told from there: all shares on the screen are of one kind.
+  const place = nearestBlend(raw);
   if (blendDistance(place, target.blend) <= targetRadius) return text.target.within(target.label);
   const missing = target.blend.map((share, k) => share - place[k]!);
   const most = missing.reduce(

@@ -63,7 +63,7 @@ function strip(width: number): ReedLayout {
   const middle = (widest * scale) / 2 + 4;
   const endsAt = 2 * middle + 5 * scale;
   const sectionScale = Math.min(scale, (width - 16) / longest);
-  const base = endsAt + 5 * scale + 40 + 0.95 * 10 * sectionScale;
+  const base = endsAt + 5 * scale + 52 + 0.95 * 10 * sectionScale;
   return {
     width,
     height: base + 8,
@@ -72,8 +72,8 @@ function strip(width: number): ReedLayout {
     middle,
     tip: 6,
     ends: [
-      [width * 0.24, endsAt],
-      [width * 0.58, endsAt],
+      [width * 0.19, endsAt],
+      [width * 0.52, endsAt],
       [width * 0.84, endsAt],
     ],
     captions: [endsAt + 4.8 * scale + 12, endsAt + 4.8 * scale + 12],

@@ -167,6 +167,8 @@ export const english = {
     emptyReed: "My reed (nothing measured yet)",
     changed: (name: string): string => `${name}, changed`,
     demo: "Demo reeds (invented)",
+    invented: "Invented demo reed:",
+    inventedMark: "(invented demo reed)",
     unit: "Unit",
     undo: "Undo",
     redo: "Redo",
@@ -194,6 +196,14 @@ export const english = {
     certainty: "Certainty",
     pulls: "Pulls",
     eachPull: "one by one",
+    alsoDrawn: (things: readonly string[]): string =>
+      `Also drawn: ${list.format(things)}; in numbers in the tables below.`,
+    aimAt: (label: string, shares: string): string => `${label}: ${shares}.`,
+    pointOutside: "The reed lies outside the triangle; its point stands on the border.",
+    aimInstructions:
+      "Click or drag inside the triangle to place your target. Keys: Up toward high register, Left toward soft and low, " +
+      "Right toward full volume, Down away from high register; Shift for fine steps, Page Up and Page Down for coarse " +
+      "ones, Home for the centre.",
     certaintyFrom: "Certainty from",
     withRecipe: "gauge and recipe",
     gaugeAlone: "gauge alone",
@@ -207,7 +217,7 @@ export const english = {
           : `The reed lies inside the ellipse in ${of100} of 100 cases.`,
       pulls: "From the all-round reed, head to tail, in the order of the recipe.",
       reach:
-        "Where hands can still bring this finished reed; the full line with easy amounts, the dashed one with all that is possible.",
+        "Where hands can still bring this finished reed; the full line with easy amounts, the broken one with all that is possible.",
     },
     convention: "A share is 0 % on the side opposite its corner and 100 % in the corner.",
     centre: "all-round reed",
@@ -224,8 +234,11 @@ export const english = {
   target: {
     label: "Part to play",
     none: "none",
+    noneNow: "No target.",
     own: "My own target",
     ownShares: "My target",
+    unsure: (label: string): string =>
+      `How far it is to the zone for ${label.toLowerCase()} cannot be said from so few readings.`,
     within: (label: string): string => `It lies in the zone for ${label.toLowerCase()}.`,
     distance: (label: string, share: string, id: Purpose, more: boolean): string =>
       `For ${label.toLowerCase()} it needs above all ${share} ${more ? "more" : "less"} of ${purposeInSentence[id]}.`,
@@ -265,7 +278,10 @@ export const english = {
     badNumber: (typed: string, low: string, high: string, unit: string): string =>
       `“${typed}” is not a number; allowed: a number, usually ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
     farOff: (typed: string, low: string, high: string, unit: string): string =>
-      `${typed} is far from the usual ${low} to ${high}${unit ? ` ${unit}` : ""}: is the unit right?`,
+      unit
+        ? `${typed} is far from the usual ${low} to ${high} ${unit}: is the unit right?`
+        : `${typed} is far from the usual ${low} to ${high} (a bare number): is it read rightly?`,
+    stays: (value: string): string => `${value} still counts.`,
     outside: (low: string, high: string, unit: string): string =>
       `outside the usual ${low} to ${high}${unit ? ` ${unit}` : ""}`,
     pull: {
@@ -300,12 +316,14 @@ export const english = {
       `At the bottom the blade is cut along spine and rail, its thickness drawn ${times} times too great.`,
     readout: (thickness: string, fromTip: string): string =>
       `${thickness} thick, ${fromTip} behind the tip`,
-    readoutHint: "Point at the blade to read its thickness.",
+    readoutHint: "Point at the blade, or touch it, to read its thickness.",
     filledIn: (names: readonly string[]): string =>
       `Not measured, so drawn as on the all-round reed: ${list.format(names)}.`,
     computed: "Computed from the recipe: bright where cane is thin, one band for every 0.05 mm.",
     describe: (parts: readonly string[]): string =>
-      `Drawing of the reed against the light. ${parts.join(", ")}.`,
+      parts.length === 0
+        ? "Drawing of a reed against the light. Nothing is measured yet."
+        : `Drawing of the reed against the light: ${parts.join(", ")}.`,
   },
 
   certainty: {

@@ -7,6 +7,8 @@ export const comparisonWords = {
   compare: {
     pin: "Pin to compare",
     pinned: (name: string): string => `Compared with ${name}`,
+    nowPinned: (name: string): string => `${name} is pinned. Load or change a reed to compare.`,
+    nowUnpinned: "No reed is pinned now.",
     swap: "Swap the two",
     unpin: "Unpin",
     same: "The two lie at the same place and have the same recipe.",
@@ -44,14 +46,16 @@ export const comparisonWords = {
     thing: "What",
     centre: "All-round reed (centre)",
     point: "The reed's point",
-    pointOutside: "The reed's point, outside the triangle",
+    pointOutside: "The reed itself, outside (the point is drawn on the border)",
     before: "Before the last step",
     pinned: (name: string): string => `Pinned: ${name}`,
-    target: (label: string): string => `Zone for ${label.toLowerCase()}, centre (radius 0.08)`,
+    target: (label: string): string =>
+      `Zone for ${label.toLowerCase()}, centre of a circle of radius 0.08 in shares`,
     pull: (label: string): string => `Pull of ${label.toLowerCase()}`,
     pullMove: "moves by",
-    reach: (kind: "easy" | "full", corner: number): string =>
-      `Reach, ${kind === "easy" ? "easy amounts" : "all that is possible"}, corner ${corner}`,
+    reach: (kind: "easy" | "full"): string =>
+      `Reach with ${kind === "easy" ? "easy amounts" : "all that is possible"}, from … to`,
+    span: (least: string, most: string): string => `${least} – ${most}`,
     certainty: (coverage: string, gaugeAlone: boolean): string =>
       `Certainty, 1 standard deviation (ellipse drawn for ${coverage}, ${gaugeAlone ? "gauge alone" : "gauge and recipe"})`,
     blade: "Thickness of the blade",
@@ -82,7 +86,7 @@ export const comparisonWords = {
   },
 
   sheet: {
-    open: "Open the recipe",
-    close: "Close the recipe",
+    open: "Open recipe",
+    close: "Close recipe",
   },
 };

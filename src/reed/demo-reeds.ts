@@ -21,3 +21,8 @@ export interface DemoReed {
 export const demoReeds: readonly DemoReed[] = deepFreeze(
   demoReedsJson.cases as readonly DemoReed[],
 );
+
+/** Whether a name is that of a demo reed. */
+export function isDemo(name: string): boolean {
+  return demoReeds.some(({ reed }) => reed === name);
+}

@@ -26,7 +26,7 @@ const beyondLeast = 0.015;
 /** Gauge error alone gives 0.28 (median) and 0.40 (95 %). */
 const mismatchLeast = 0.5;
 /** In shares (1 sd): three readings in the middle of a blade give about 0.3, a whole recipe 0.17. */
-const doubtLeast = 0.35;
+export const doubtLeast = 0.35;
 
 /**
  * What a good teacher would say now: where the reed lies, what pulls it there most, what pulls back,

@@ -25,6 +25,11 @@ export class ReedCertainty extends LitElement {
         max-width: 44rem;
         margin: 0.2rem 0;
       }
+      @media print {
+        summary {
+          list-style: none;
+        }
+      }
     `,
   ];
 

@@ -102,13 +102,13 @@ export class ReedComparison extends LitElement {
         }
         tr {
           display: grid;
-          grid-template-columns: minmax(0, 1fr) 5rem 5rem;
+          grid-template-columns: minmax(0, 1fr) 4.2rem 4.2rem;
           border-bottom: 1px solid var(--rule);
         }
         th,
         td {
           border: 0;
-          overflow-wrap: anywhere;
+          overflow-wrap: break-word;
         }
         td.number {
           white-space: normal;
@@ -119,7 +119,8 @@ export class ReedComparison extends LitElement {
         }
       }
       @media print {
-        button {
+        button,
+        details {
           display: none;
         }
       }
@@ -180,6 +181,11 @@ export class ReedComparison extends LitElement {
             </p>`
           : nothing
       }`;
+  }
+
+  /** On the button that ends the comparison: so that who pinned a reed by keyboard can go on from there. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>(".head button:last-of-type")?.focus();
   }
 
   /** The shares that differ by a whole per cent, the greatest gap first. */

@@ -13,6 +13,7 @@ import { readingText, unitSign } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { FeaturePointedEvent } from "./events.js";
 import { look } from "./look.js";
+import { partNames } from "./part-names.js";
 import { reedDrawingStyle } from "./reed-drawing-style.js";
 
 /** Cane against a lamp, from no light to all of it: a picture's own colours, the same in both looks. */
@@ -116,11 +117,13 @@ export class ReedDrawing extends LitElement {
         viewBox="0 0 ${round(layout.width)} ${round(layout.height)}"
         role="img"
         aria-label=${this.description}
+        @pointerdown=${(event: PointerEvent) => this.#onMove(event, layout, recipe)}
         @pointermove=${(event: PointerEvent) => this.#onMove(event, layout, recipe)}
         @pointerleave=${this.#onLeave}
       >
         ${this.#tube(layout, view, recipe)} ${this.#blade(view)} ${this.#zones(view)}
         ${this.#ends(layout)} ${this.#section(layout, recipe)}
+        ${this.named ? partNames(layout, view, recipe.bladeLength, text.drawing.parts) : nothing}
       </svg>
       <p class="readout">${this.readout || (this.brief ? "" : text.drawing.readoutHint)}</p>
       ${this.brief ? nothing : this.#namesSwitch()}
@@ -197,16 +200,7 @@ export class ReedDrawing extends LitElement {
       svg`<path class="wire ${this.pointed === id ? "pointed" : ""}" d="M${place(along, -half - 3)}L${place(along, half + 3)}M${place(along + 0.45, -half - 3)}L${place(along + 0.45, half + 3)}"></path>`;
     return svg`<path class="bark ${this.pointed === "throatWidth" ? "pointed" : ""}"
         d="M${place(0, -collar)}L${place(0, collar)}L${place(1.6, half)}L${place(10, half * 0.94)}L${place(10, -half * 0.94)}L${place(1.6, -half)}Z"></path>
-      ${wire(2.2, "firstWire")} ${wire(7.6, "secondWire")}
-      ${
-        this.named
-          ? this.#names([
-              ["firstWire", place(3.4, 0)],
-              ["throatWidth", place(5.6, 0)],
-              ["secondWire", place(9.2, 0)],
-            ])
-          : nothing
-      }`;
+      ${wire(2.2, "firstWire")} ${wire(7.6, "secondWire")}`;
   }
 
   #zones({ zones }: LampView): SVGTemplateResult {
@@ -217,15 +211,7 @@ export class ReedDrawing extends LitElement {
       }) => svg`<g class="zone ${this.pointed === feature ? "pointed" : ""}" data-feature=${feature}>
         ${spots.map(({ x, y }) => svg`<circle class="grasp" cx=${x} cy=${y} r="12"></circle><circle class="spot" cx=${x} cy=${y} r="3"></circle>`)}
       </g>`,
-    )}
-    ${this.named ? this.#names(zones.map(({ feature, spots }) => [feature, `${spots.at(-1)!.x},${spots.at(-1)!.y - 7}`])) : nothing}`;
-  }
-
-  #names(places: readonly (readonly [string, string])[]): SVGTemplateResult[] {
-    return places.map(([id, place]) => {
-      const [x, y] = place.split(",");
-      return svg`<text class="part" x=${x!} y=${y!} text-anchor="middle">${this.text.drawing.parts[id]}</text>`;
-    });
+    )}`;
   }
 
   #ends({ ends, captions, scale, lying }: ReedLayout): SVGTemplateResult {
@@ -233,8 +219,13 @@ export class ReedDrawing extends LitElement {
     const recipe = this.#recipe();
     const [opening, first, second] = ends;
     const lens = openingShape(recipe["openingWidth"]!, recipe["openingHeight"]!, scale);
-    // Lying there is room for one word under each wire: the numbers stand in the recipe.
-    const told = (id: string): string => (lying ? "" : ` ${this.#shown(id, recipe[id]!)}`);
+    // Lying, the number stands under the word.
+    const caption = (words: string, id: string, y: number): SVGTemplateResult => {
+      const shown = this.#shown(id, recipe[id]!);
+      return lying
+        ? svg`<text y=${round(y)} text-anchor="middle">${words}</text><text y=${round(y + 14)} text-anchor="middle">${shown}</text>`
+        : svg`<text y=${round(y)} text-anchor="middle">${words} ${shown}</text>`;
+    };
     const tube = (
       which: "first" | "second",
       [x, y]: readonly [number, number],
@@ -244,12 +235,12 @@ export class ReedDrawing extends LitElement {
       const circle = round((recipe.throatWidth * scale * 0.86) / 2);
       return svg`<g class="end ${this.pointed === id ? "pointed" : ""}" data-feature=${id} transform="translate(${round(x)} ${round(y)})">
         <circle class="ideal" r=${circle}></circle><ellipse class="ring" rx=${rx} ry=${ry}></ellipse>
-        <text y=${round(captions[1] - y)} text-anchor="middle">${text.drawing.wire(which)}${told(id)}</text></g>`;
+        ${caption(text.drawing.wire(which), id, captions[1] - y)}</g>`;
     };
     const on = this.pointed === "openingHeight" || this.pointed === "openingWidth" ? "pointed" : "";
     return svg`<g class="end ${on}" data-feature="openingHeight" transform="translate(${round(opening[0])} ${round(opening[1])})">
         <path class="lens" d=${lens.path}></path>
-        <text y=${round(captions[0] - opening[1])} text-anchor="middle">${text.drawing.opening}${told("openingHeight")}</text></g>
+        ${caption(text.drawing.opening, "openingHeight", captions[0] - opening[1])}</g>
       ${tube("first", first)} ${tube("second", second)}`;
   }
 
@@ -282,8 +273,9 @@ export class ReedDrawing extends LitElement {
     if (zone !== this.pointed) this.dispatchEvent(new FeaturePointedEvent(zone));
   }
 
-  #onLeave(): void {
-    this.readout = "";
+  /** A lifted finger leaves the reading standing; a mouse that goes away takes it along. */
+  #onLeave(event: PointerEvent): void {
+    if (event.pointerType !== "touch") this.readout = "";
     this.dispatchEvent(new FeaturePointedEvent(undefined));
   }
 

@@ -1,10 +1,10 @@
-import { LitElement, html, noChange, nothing } from "lit";
+import { LitElement, html, noChange, nothing, type PropertyValues } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { isFarOutside } from "../reed/far-outside.js";
-import { readingText, typedValue, unitSign, unitSpoken } from "../reed/reading-text.js";
+import { readingText, unitSign, unitSpoken } from "../reed/reading-text.js";
+import { typedReading } from "../reed/typed-reading.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
 import {
@@ -108,6 +108,11 @@ export class ReedFeatureRow extends LitElement {
       <p class="how" ?hidden=${!this.open}>${feature.howToMeasure} ${this.#range()}</p>`;
   }
 
+  /** A value that comes from elsewhere (another reed, undo) ends what was typed and not taken. */
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("value") && changed.get("value") !== undefined) this.problem = "";
+  }
+
   /** A value taken while the field has the focus is shown as it was kept. */
   override updated(changed: Map<string, unknown>): void {
     if (!this.editing || this.problem || (!changed.has("value") && !changed.has("unit"))) return;
@@ -121,7 +126,7 @@ export class ReedFeatureRow extends LitElement {
     const words = text.recipe;
     return html`${
         value === undefined
-          ? html`<span class="slide blank">${words.notMeasured}</span>`
+          ? html`<span class="slide blank" aria-hidden="true">${words.notMeasured}</span>`
           : html`<reed-feature-slider
               class="slide"
               .feature=${feature}
@@ -249,7 +254,7 @@ export class ReedFeatureRow extends LitElement {
   }
 
   #onTyped(event: Event): void {
-    const { feature, unit, text, value: before } = this;
+    const { value: before } = this;
     const typed = (event.target as HTMLInputElement).value;
     // Leaving the field untouched must not round what the store holds.
     if (before !== undefined && typed.trim() === this.#exact(before)) {
@@ -261,17 +266,13 @@ export class ReedFeatureRow extends LitElement {
       if (before !== undefined) this.#forget();
       return;
     }
-    const value = typedValue(feature, typed, unit);
-    const sign = unitSign(feature, unit, text);
-    if (value === undefined) {
-      this.problem = text.recipe.badNumber(typed, ...this.#usual(), sign);
-    } else if (isFarOutside(feature, value) || (value < 0 && feature.min >= 0)) {
-      this.problem = text.recipe.farOff(typed, ...this.#usual(), sign);
-    } else {
-      this.problem = "";
-      this.dispatchEvent(new ValuePickedEvent(feature.id, value));
-      this.#end();
-    }
+    const { value, problem } = typedReading(this.feature, typed, before, this.unit, this.text);
+    this.problem = problem;
+    if (value === undefined) return;
+    this.dispatchEvent(new ValuePickedEvent(this.feature.id, value));
+    this.#end();
+    // The same value said in another unit changes nothing, and is still shown in this one.
+    if (value === before) (event.target as HTMLInputElement).value = this.#exact(value);
   }
 
   #clearProblem(): void {

@@ -1,4 +1,5 @@
 import { LitElement, css, html, nothing } from "lit";
+import { live } from "lit/directives/live.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import type { ReadingProblem } from "../book/reading-problem.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
@@ -117,7 +118,7 @@ export class ReedReadings extends LitElement {
         <select @change=${this.#onUnit}>
           ${lengthUnits.map(
             (unit) =>
-              html`<option value=${unit} ?selected=${unit === this.unit}>
+              html`<option value=${unit} .selected=${live(unit === this.unit)}>
                 ${this.text.units[unit].name}
               </option>`,
           )}

@@ -2,7 +2,7 @@ import { LitElement, html, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
 import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
-import { blendToPoint, pointToBlend, type Point } from "../engine/frame.js";
+import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { round, triangleLayout, type TriangleLayout } from "../drawing/triangle-layout.js";
@@ -12,6 +12,7 @@ import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js
 import { look } from "./look.js";
 import { Travel } from "./travel.js";
 import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
+import { describeTriangle } from "./triangle-words.js";
 import { centreMark, cornerLabels } from "./triangle-labels.js";
 import { nameTexts } from "./triangle-names.js";
 import { keyMove } from "./triangle-keys.js";
@@ -140,7 +141,7 @@ export class ReedTriangle extends LitElement {
         part="plane"
         tabindex=${this.still ? nothing : 0}
         role="group"
-        aria-label=${this.text.triangle.point}
+        aria-label=${this.moves === "aim" ? this.text.target.ownShares : this.text.triangle.point}
         aria-describedby="help"
         @keydown=${this.#onKey}
         @blur=${this.#endKeys}
@@ -148,7 +149,7 @@ export class ReedTriangle extends LitElement {
         ${this.#drawing(layout)}
       </div>
       <span class="rem"></span>
-      <p id="help" class="unseen">${this.text.triangle.instructions}</p>
+      <p id="help" class="unseen">${this.#help()}</p>
     `;
   }
 
@@ -174,9 +175,15 @@ export class ReedTriangle extends LitElement {
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
-      ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)}
-      ${aimHandle(this.still ? undefined : this.target, frame)} ${pointMark(seen, frame)}
+      ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
     </svg>`;
+  }
+
+  /** What can be moved; what clicks and keys move lies on top. */
+  #handleMarks(seen: Blend | undefined, frame: Frame) {
+    const aim = aimHandle(this.still ? undefined : this.target, frame);
+    const point = pointMark(seen, frame);
+    return this.moves === "aim" ? [point, aim] : [aim, point];
   }
 
   /** The drawing as an element of its own, to be saved. */
@@ -186,11 +193,13 @@ export class ReedTriangle extends LitElement {
 
   /** What it shows, in words. */
   get description(): string {
-    const { blend, text } = this;
-    if (!blend) return `${text.triangle.title}. ${text.triangle.noPoint}`;
-    const near = nearestBlend(blend);
-    const shares = order.map((id, k) => `${text.percent(near[k]!)} ${text.purposes[id]}`);
-    return `${text.triangle.title}. ${text.triangle.point}: ${shares.join(", ")}.`;
+    return describeTriangle(this, this.text);
+  }
+
+  #help(): string {
+    const words = this.text.triangle;
+    if (this.moves === "aim") return words.aimInstructions;
+    return this.blend ? words.instructions : words.nothingToMove;
   }
 
   /** The centre's name would stand in the way of the point, of names and of arrows. */

@@ -104,6 +104,11 @@ export function readingLayer(
   return readingLines(nearestBlend(blend), frame, em).map(
     ({ from, to, label, anchor, share }, k) => svg`
       <line class="reading ${order[k]}" x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
-      <text class="tick ${order[k]}" x=${round(label[0])} y=${round(label[1])} text-anchor=${anchor}>${text.percent(share)}</text>`,
+      ${
+        // Next to a corner the number would stand on the corner's name, which says the same.
+        frame.some(([x, y]) => Math.hypot(to[0] - x, to[1] - y) < 1.6 * em)
+          ? nothing
+          : svg`<text class="tick ${order[k]}" x=${round(label[0])} y=${round(label[1])} text-anchor=${anchor}>${text.percent(share)}</text>`
+      }`,
   );
 }

@@ -106,7 +106,8 @@ export const triangleStyle = css`
     fill: none;
     stroke: var(--ink-soft);
     stroke-width: 1.4;
-    stroke-dasharray: 3 3;
+    stroke-dasharray: 1 4;
+    stroke-linecap: round;
     pointer-events: none;
   }
   .reach path {
@@ -118,7 +119,7 @@ export const triangleStyle = css`
   }
   .reach .full {
     fill: none;
-    stroke-dasharray: 5 4;
+    stroke-dasharray: 9 3 2 3;
   }
   .target {
     pointer-events: none;

@@ -38,11 +38,15 @@ test("the table of the triangle has a line for everything that is drawn on it, a
     layer("gaugeAlone"),
   );
   expect(full).toContain("Pinned: All-round reed");
-  expect(full).toContain("Zone for soft low second part, centre (radius 0.08)");
+  expect(full).toContain(
+    "Zone for soft low second part, centre of a circle of radius 0.08 in shares",
+  );
   expect(full).toContain("Certainty, 1 standard deviation (ellipse drawn for 95%, gauge alone)");
   expect(full).toContain("Pull of shape");
-  expect(full).toContain("Reach, easy amounts, corner 1");
-  expect(full).toContain("Reach, all that is possible, corner 3");
+  expect(full.slice(-2)).toEqual([
+    "Reach with easy amounts, from … to",
+    "Reach with all that is possible, from … to",
+  ]);
 });
 
 test("pulls are told with their sign and lead from the centre to the point, by rounding", () => {
@@ -75,4 +79,30 @@ test("the openings have the width and height of the recipe; a tube is as tall as
     heron["throatWidth"]! * heron["firstWire"]!,
     2,
   );
+});
+
+test("the reach is told as it is drawn, inside the triangle, and full amounts reach at least as far", () => {
+  const spans = rowsOf(load, layer("reach"))
+    .filter(({ name }) => name.startsWith("Reach"))
+    .map(({ cells }) =>
+      cells.map((cell) => cell.split(" – ").map((end) => Number.parseInt(end, 10))),
+    );
+  const [easy, full] = spans;
+  easy!.forEach(([least, most], k) => {
+    expect(full![k]![0]).toBeLessThanOrEqual(least!);
+    expect(full![k]![1]).toBeGreaterThanOrEqual(most!);
+    expect(least).toBeGreaterThanOrEqual(0);
+    expect(most).toBeLessThanOrEqual(100);
+  });
+});
+
+test("a reed outside is told twice: where its point is drawn, and where it lies itself", () => {
+  const rows = rowsOf(
+    load,
+    { type: "value-set", feature: "wings", value: 0.02 },
+    { type: "value-set", feature: "tipWidth", value: 12 },
+  );
+  const [point, itself] = rows.filter(({ name }) => /point|itself/.test(name));
+  expect(itself!.name).toContain("outside");
+  expect(point!.cells).not.toEqual(itself!.cells);
 });

@@ -1,21 +1,31 @@
 import { expect, test } from "vitest";
 import { targetLine } from "../../src/app/target-line.js";
+import type { Blend } from "../../src/engine/blend.js";
 import { english } from "../../src/reed/catalogue.js";
 import { targets } from "../../src/reed/targets.js";
 
 const softLow = targets.find(({ id }) => id === "softLow")!;
+const line = (raw: Blend, doubt = 0.15): string => targetLine(softLow, { raw, doubt }, english);
 
 test("inside the zone nothing is asked for", () => {
-  expect(targetLine(softLow, [0.27, 0.49, 0.24], english)).toBe(
-    "It lies in the zone for soft low second part.",
-  );
+  expect(line([0.27, 0.49, 0.24])).toBe("It lies in the zone for soft low second part.");
 });
 
 test("outside it the purpose that differs most is told, with its sign", () => {
-  expect(targetLine(softLow, [1 / 3, 1 / 3, 1 / 3], english)).toBe(
+  expect(line([1 / 3, 1 / 3, 1 / 3])).toBe(
     "For soft low second part it needs above all 18% more of soft and low playing.",
   );
-  expect(targetLine(softLow, [0.1, 0.5, 0.4], english)).toBe(
+  expect(line([0.1, 0.5, 0.4])).toBe(
     "For soft low second part it needs above all 16% less of full volume.",
+  );
+});
+
+test("a reed outside is told from the border, where its point is drawn", () => {
+  expect(line([1.2, -0.1, -0.1])).toBe(line([1, 0, 0]));
+});
+
+test("with a place that is hardly one nothing is advised", () => {
+  expect(line([0.1, 0.5, 0.4], 0.4)).toBe(
+    "How far it is to the zone for soft low second part cannot be said from so few readings.",
   );
 });

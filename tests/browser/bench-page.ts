@@ -19,7 +19,7 @@ export class BenchPage {
 
   /** On a phone the recipe is a sheet, and the lesser tools of the header are in a menu. */
   async openRecipe(): Promise<void> {
-    await this.page.getByRole("button", { name: "Open the recipe" }).click();
+    await this.page.getByRole("button", { name: "Open recipe" }).click();
   }
 
   row(feature: string): Locator {

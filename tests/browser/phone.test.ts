@@ -18,7 +18,7 @@ describeWalks("the bench on a phone", (walk) => {
       expect(pointY).toBeLessThan(top);
       await bench.type("wings", "0.2");
       expect((await bench.shares())[0]).toBeGreaterThan(33);
-      await bench.button("Close the recipe").click();
+      await bench.button("Close recipe").click();
       expect(await bench.row("wings").isVisible()).toBe(false);
     },
     phone,
@@ -39,7 +39,7 @@ describeWalks("the bench on a phone", (walk) => {
         while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
         return active?.textContent.trim();
       });
-      expect(name).toBe("Open the recipe");
+      expect(name).toBe("Open recipe");
     },
     { viewport: { width: 360, height: 740 } },
   );

@@ -16,11 +16,9 @@ export function pseudoCatalogue<T>(catalogue: T, language: PseudoLanguage): T {
       words.replaceAll(/\b[A-Z]{3}\b|[a-z]/gi, (letter) =>
         /^[A-Z]{3}$/.test(letter)
           ? letter
-          : [...letter]
-              .map((one) =>
-                String.fromCodePoint(0x05d0 + ((one.toLowerCase().codePointAt(0)! - 97) % 27)),
-              )
-              .join(""),
+          : letter.replaceAll(/[a-z]/gi, (one) =>
+              String.fromCodePoint(0x05d0 + ((one.toLowerCase().codePointAt(0)! - 97) % 27)),
+            ),
       ),
     markup: (words) => `${words}<img src=x onerror="window.struck=1"><u>&amp;"'`,
   };

@@ -38,14 +38,11 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
     });
     await page.goto(`${inject("appUrl")}#${full}`);
     await page.locator("reed-triangle svg").waitFor();
-    await page.evaluate(
-      ([source, name]) => {
-        const make = new Function(`return ${source}`)() as (text: unknown, kind: string) => unknown;
-        const app = document.querySelector("reedpoint-app") as unknown as { text: unknown };
-        app.text = make(app.text, name!);
-      },
-      [pseudoCatalogue.toString(), language],
-    );
+    await page.evaluate(`{
+      const make = ${pseudoCatalogue.toString()};
+      const app = document.querySelector("reedpoint-app");
+      app.text = make(app.text, ${JSON.stringify(language)});
+    }`);
     await page.waitForTimeout(150);
     for (const details of await page.locator("details summary").all())
       if (await details.isVisible()) await details.click();

@@ -1,0 +1,61 @@
+import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
+import { place } from "../engine/place.js";
+import { ownTarget, thousandthsBlend, type Bench } from "../reed/bench.js";
+import { targets } from "../reed/targets.js";
+import { mapFor } from "./measured-map.js";
+
+/** A bench at one moment, with what the address does not hold. */
+export interface Moment {
+  readonly bench: Bench;
+  /** All readings of a feature whose value is their mean. */
+  readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
+  /** While the recipe follows the point: the values it set out from, and where it was asked to go. */
+  readonly following?: { readonly from: Values; readonly asked: Blend };
+}
+
+/** A target picked for the first time as one's own starts from the target before it, or from the reed. */
+export function withTarget(model: ReedModel, present: Moment, target: string): Moment {
+  const { bench } = present;
+  if (target === bench.target) return present;
+  if (target !== ownTarget || bench.aim) return { ...present, bench: { ...bench, target } };
+  const before = targets.find(({ id }) => id === bench.target)?.blend;
+  const map = mapFor(model, bench.values);
+  const start = before ?? (map ? place(map, bench.values).blend : centreBlend);
+  return { ...present, bench: { ...bench, target, aim: wholeThousandths(start) } };
+}
+
+/** One's own target at another place. */
+export function withAim(moment: Moment, blend: Blend): Moment {
+  const aim = wholeThousandths(blend);
+  const { bench } = moment;
+  if (bench.target === ownTarget && bench.aim && blendDistance(bench.aim, aim) === 0) return moment;
+  return { ...moment, bench: { ...bench, target: ownTarget, aim } };
+}
+
+/** A place of the triangle in whole thousandths, as an address holds it. */
+function wholeThousandths(blend: Blend): Blend {
+  const [high, low] = nearestBlend(blend).map((share) => Math.round(share * 1000));
+  return thousandthsBlend(high!, Math.min(low!, 1000 - high!));
+}
+
+/** The reed on the bench is laid beside itself, to be compared with what comes. */
+export function pinned(moment: Moment): Moment {
+  const { reed, values } = moment.bench;
+  return { ...moment, bench: { ...moment.bench, pinned: { reed, values } } };
+}
+
+/** Nothing is compared any more. */
+export function unpinned(moment: Moment): Moment {
+  const { pinned: gone, ...bench } = moment.bench;
+  return gone ? { ...moment, bench } : moment;
+}
+
+/** The pinned reed comes to the bench, the other is pinned; single readings belong to a reed that has left. */
+export function swapped(moment: Moment): Moment {
+  const { bench } = moment;
+  if (!bench.pinned) return moment;
+  const { reed, values, pinned: other } = bench;
+  return { bench: { ...bench, ...other, locked: [], pinned: { reed, values } }, readings: {} };
+}

@@ -1,0 +1,37 @@
+import { sentenceText, type Catalogue } from "../reed/catalogue.js";
+import { targetOf } from "../reed/targets.js";
+import type { BenchAction, BenchState } from "./bench-state.js";
+import { viewBench } from "./bench-view.js";
+import { targetLine } from "./target-line.js";
+
+const order = ["high", "low", "loud"] as const;
+
+/**
+ * What a screen reader hears of an action: of a target how far it is, of a moved point its shares and the sentence,
+ * of a pinned reed its name, otherwise the sentence.
+ */
+export function told(state: BenchState, action: BenchAction, text: Catalogue): string {
+  const { bench } = state.present;
+  const { placed, sentence, doubt = 0, comparison } = viewBench(state, text);
+  const shares = (blend: readonly number[]): string =>
+    text.shares.all(order.map((id, k) => ({ id, share: text.percent(blend[k]!) })));
+  switch (action.type) {
+    case "target-set":
+    case "aim-moved": {
+      const target = targetOf(bench, text.target.own);
+      if (!target) return text.target.noneNow;
+      const line = placed ? targetLine(target, { raw: placed.raw, doubt }, text) : "";
+      const where =
+        action.type === "aim-moved" ? `${text.target.ownShares}: ${shares(target.blend)}` : "";
+      return [where, line, target.why].filter((part) => part !== "").join(" ");
+    }
+    case "reed-pinned":
+      return text.compare.nowPinned(comparison?.pinned.reed || text.bar.allRound);
+    case "reed-unpinned":
+      return text.compare.nowUnpinned;
+    case "point-moved":
+      return placed ? `${shares(placed.blend)} ${sentenceText(sentence)}` : sentenceText(sentence);
+    default:
+      return sentenceText(sentence);
+  }
+}
