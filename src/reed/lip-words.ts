@@ -2,6 +2,7 @@ import type { Assumption, AssumptionId } from "../acoustics/assumptions.js";
 import type { LipDialId } from "../acoustics/lip-dials.js";
 import type { LipPresetId } from "../acoustics/lip-presets.js";
 import type { LipPurpose, TradeRow } from "../acoustics/trade-and-model.js";
+import { lipPanelWords } from "./lip-panel-words.js";
 import { dialInSentence, whyWords } from "./lip-why.js";
 
 /** How a number in SI units is shown: times the factor, with so many digits behind the point. */
@@ -128,7 +129,7 @@ const saysWords: Readonly<Record<TradeRow["model"], string>> = {
   more: "more",
   less: "less",
   both: "both",
-  nothing: "–",
+  nothing: "nothing",
 };
 
 const percent = new Intl.NumberFormat("en-GB", {
@@ -180,7 +181,12 @@ export const lipWords = {
   allRound: "all-round reed",
   /** "+9 %" against the all-round reed; nothing to compare with where that is closed. */
   change: (ratio: number | undefined): string =>
-    ratio === undefined ? "–" : percent.format(ratio - 1).replace("%", " %"),
+    ratio === undefined
+      ? "–"
+      : percent
+          .format(ratio - 1)
+          .replace("%", " %")
+          .replace("-", "−"),
   degree: (id: LipDialId, ratio: number | undefined): string =>
     ratio === undefined ? "the all-round reed is closed" : degree(id, ratio),
   /** Heard by a screen reader for a dial. */
@@ -231,11 +237,11 @@ export const lipWords = {
   },
 
   answers: {
-    high: "The high register wants a small vibrating area because a short, light part swings faster than a long, heavy one.",
+    high: "A small vibrating area serves the high register because a short, light part swings faster than a long, heavy one: of two even strips the one half as long swings four times as fast.",
     loud: "A loud reed is open and wide in the throat because the air has to pass both, and the narrower one sets the limit.",
     hinges:
       "Hinges let the lips set and keep many openings; without them a blade holds out and then snaps.",
-    wire: "A round wire firms a reed because it arches the blades, and an arched sheet is far harder to bend than a flat one.",
+    wire: "A round wire firms a reed because it arches the blades, and an arched sheet is far harder to bend than a flat one, as a bent sheet of paper is.",
   },
 
   trade: {
@@ -278,4 +284,5 @@ export const lipWords = {
     presetsNote:
       "Pressures and places of the presets are assumptions too: no readable source gives them.",
   },
-} as const;
+  panel: lipPanelWords,
+};
