@@ -1,4 +1,5 @@
 import type { Assumptions } from "../acoustics/assumptions.js";
+import type { LipResponse } from "../acoustics/lip-response.js";
 import { reedMechanics, type LipRecipe, type ReedMechanics } from "../acoustics/reed-mechanics.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { allRoundValues } from "./bench.js";
@@ -39,4 +40,11 @@ export function orNothing<T>(compute: () => T): T | undefined {
     if (error instanceof RangeError) return undefined;
     throw error;
   }
+}
+
+/** A reed as the panel shows it: what it is called, its mechanics, and what it does under the present lips and breath. */
+export interface LipReed {
+  readonly name: string;
+  readonly reed: ReedMechanics;
+  readonly response: LipResponse;
 }

@@ -10,7 +10,6 @@ export class OwnWidth implements ReactiveController {
 
   constructor(host: Drawing) {
     this.#host = host;
-    host.addController(this);
   }
 
   hostConnected(): void {
@@ -25,9 +24,9 @@ export class OwnWidth implements ReactiveController {
   hostDisconnected(): void {
     this.#watcher?.disconnect();
   }
+}
 
-  /** px of the page's text size: what is written in a drawing grows with it. */
-  get rem(): number {
-    return Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
-  }
+/** px of the page's text size: what is written in a drawing grows with it. */
+export function pageEm(): number {
+  return Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
 }

@@ -64,7 +64,7 @@ export class ReedDrawing extends LitElement {
     this.layoutWidth = 300;
     this.named = false;
     this.readout = "";
-    new OwnWidth(this);
+    this.addController(new OwnWidth(this));
   }
 
   /** While values change many times a second the bands are drawn quickly; at rest, finely. */
