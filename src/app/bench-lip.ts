@@ -87,7 +87,6 @@ export class BenchLip extends LitElement {
     const { bench } = this.state.present;
     const { pinned } = bench;
     return html`<section aria-label=${text.lip.title}>
-      ${this.#compare(pinned !== undefined)}
       <reed-lip
         .model=${this.state.model}
         .mine=${this.#named(bench)}
@@ -104,18 +103,19 @@ export class BenchLip extends LitElement {
         @assumptions-reset=${this.#onReset}
         @lip-purpose-picked=${this.#onPurpose}
         @gesture-ended=${(event: Event) => event.stopPropagation()}
-      ></reed-lip>
+        >${this.#compare(pinned?.reed)}</reed-lip
+      >
     </section>`;
   }
 
-  #compare(pinned: boolean) {
+  #compare(pinned: string | undefined) {
     const { text } = this;
     const { bench } = this.state.present;
     return html`<p class="compare">
       <strong>${text.lip.panel.mine(bench.reed || text.bar.allRound)}</strong>
       ${
-        pinned
-          ? html`<span>${text.compare.pinned(bench.pinned!.reed || text.bar.allRound)}</span>
+        pinned !== undefined
+          ? html`<span>${text.compare.pinned(pinned || text.bar.allRound)}</span>
               <button @click=${() => this.#ask("reed-unpinned")}>${text.compare.unpin}</button>`
           : html`<button @click=${() => this.#ask("reed-pinned")}>${text.compare.pin}</button>
               <span>${text.lip.panel.pinHint}</span>`

@@ -16,9 +16,10 @@ export const lipPanelWords = {
     lips: "lips",
     breath: "breath",
     /** All in kPa. */
-    value: (sum: string, closure: string): string =>
-      `${sum} kPa; from ${closure} kPa on this reed is closed.`,
-    snaps: (pressure: string): string => `It snaps at ${pressure} kPa.`,
+    value: (sum: string): string => `${sum} kPa.`,
+    closes: (pressure: string): string => `From ${pressure} kPa on this reed is closed.`,
+    snaps: (pressure: string): string => `At ${pressure} kPa it snaps.`,
+    snapsShut: (pressure: string): string => `At ${pressure} kPa this reed snaps shut.`,
   },
   /** What a pressure does now, behind its value: for a screen reader. */
   effect: (closed: number, flow: string): string =>
@@ -39,10 +40,11 @@ export const lipPanelWords = {
     `${area} mm² swing now; with nothing pressing it would be ${whole} mm².`,
   flowNow: (flow: string): string => `now ${flow} cm³/s`,
   flowPeak: (flow: string, blow: string): string => `most air ${flow} cm³/s, at ${blow} kPa`,
-  flowClosure: (blow: string): string => `closes and beats, from ${blow} kPa on`,
+  flowClosure: (blow: string): string =>
+    `closes and beats, from ${blow} kPa on: the blades meet at every swing`,
   flowSnap: (blow: string): string => `snaps at ${blow} kPa`,
   throat: (opening: string, throat: string): string =>
-    `Air passes the opening (${opening} mm²), then the throat (${throat} mm² inside).`,
+    `Air passes the opening (${opening} mm²), then the throat (${throat} mm² inside): the narrower one counts most.`,
   dialsTitle: "Six numbers, against the all-round reed",
   dialsNote:
     "Under the same lips and breath. A bar to the right is more, to the left less; its ends are half and twice.",
@@ -54,7 +56,7 @@ export const lipPanelWords = {
     held: "can be held",
     unheld: "cannot be held",
     all: "Every opening can be held.",
-    part: (share: string): string => `${share} of all openings can be held.`,
+    part: (share: number): string => `${Math.round(share * 100)} % of all openings can be held.`,
     picture: (hinges: string, holds: string, closure: string): string =>
       `The opening over the pressure of lips and breath, ${hinges}. ${holds} Closed from ${closure} kPa on.`,
   },

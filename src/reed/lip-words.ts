@@ -28,7 +28,7 @@ const dialHints: Readonly<Record<LipDialId, string>> = {
   peakFlow: "The most air that these lips let through, at whatever breath that takes.",
   closingPressure: "The pressure that would bring the blades together if they gave way evenly.",
   resonance: "How often a second the blade alone would swing, out of the mouth.",
-  tipStiffness: "Force on the tip for its way, a blade alone.",
+  tipStiffness: "How hard the tip of one blade pushes back, for the way that it is bent.",
 };
 
 const presets: Readonly<Record<LipPresetId, string>> = {

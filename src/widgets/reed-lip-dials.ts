@@ -7,7 +7,7 @@ import type { LipReed } from "../reed/lip-reed.js";
 import { lipStyle } from "./lip-style.js";
 import { look } from "./look.js";
 
-const barWidth = 112;
+const barWidth = 104;
 
 /** Six numbers of a reed under its lips and breath, each against the all-round reed: in figures, as a bar and in words. */
 export class ReedLipDials extends LitElement {

@@ -18,6 +18,13 @@ export class ReedLipHeld extends LitElement {
     look,
     lipStyle,
     css`
+      h4 {
+        margin: 0;
+        font-size: 0.9375rem;
+      }
+      h4::first-letter {
+        text-transform: uppercase;
+      }
       .can {
         fill: none;
         stroke: var(--accent);
@@ -76,20 +83,21 @@ export class ReedLipHeld extends LitElement {
     const { recipe, assumptions, closingPressure } = reed;
     const law = closingLaw(recipe.hinging, assumptions.elbow);
     const em = 0.75 * pageEm();
-    const width = Math.min(520, this.layoutWidth);
-    const height = Math.round(0.5 * width + 5 * em);
+    const width = Math.min(640, this.layoutWidth);
+    const height = Math.round(0.46 * width + 5 * em);
     const { axes, held, jump, now } = openingPlot(
       openingCurve(reed, 0),
       { lip: this.pressed, open: law.openAt(this.pressed / closingPressure) },
       { width, height, em, mostLip: this.most },
     );
-    const holds = law.fold ? words.part(text.percent(law.usable)) : words.all;
+    const holds = law.fold ? words.part(law.usable) : words.all;
     const numbers = {
       x: (kilo: number): string => text.number(kilo, 0),
       y: (share: number): string => text.number(share * 100, 0),
     };
     const closure = text.number((law.closure * closingPressure) / 1000, 1);
     return html`<h4>${hinges}</h4>
+      <p class="soft">${words.share}</p>
       <svg
         class="plot"
         width=${width}
@@ -113,7 +121,7 @@ export class ReedLipHeld extends LitElement {
     return svg`${
       unheld
         ? svg`<rect class="cannot" x=${left} y=${unheld[0]} width=${round(right - left)} height=${round(unheld[1] - unheld[0])}></rect>
-          <text class="name" x=${round(right - 6)} y=${round((unheld[0] + unheld[1]) / 2 + 0.3 * rem)} text-anchor="end">${words.unheld}</text>`
+          <text class="name" x=${round(left + 0.8 * pageEm())} y=${round((unheld[0] + unheld[1]) / 2 + 0.3 * rem)} text-anchor="start">${words.unheld}</text>`
         : nothing
     }
     ${held.map(([top, bottom]) => svg`<path class="can" d="M${left},${top}V${bottom}"></path>`)}`;

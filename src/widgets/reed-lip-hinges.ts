@@ -29,6 +29,16 @@ export class ReedLipHinges extends LitElement {
         gap: 0.6rem 1.5rem;
         grid-template-columns: minmax(0, 1fr);
       }
+      .can {
+        fill: none;
+        stroke: var(--accent);
+        stroke-width: 7;
+      }
+      @media (forced-colors: active) {
+        .can {
+          stroke: Highlight;
+        }
+      }
       @container (min-width: 36rem) {
         .two {
           grid-template-columns: repeat(2, minmax(0, 1fr));
@@ -61,10 +71,10 @@ export class ReedLipHinges extends LitElement {
       <p>${hinges.answer(usable(0), mine.response.usable, usable(1))} ${hinges.jumps}</p>
       <div class="two">${this.#held(0, hinges.without)} ${this.#held(1, hinges.with)}</div>
       <ul class="legend">
-        ${legendItem(svg`<path class="held" d="M2,7H22" fill="none" stroke="currentColor" stroke-width="7"></path>`, panel.hinges.held)}
+        ${legendItem(svg`<path class="can" d="M2,7H22"></path>`, panel.hinges.held)}
         ${legendItem(signs.now, curve.now)} ${legendItem(signs.jump, curve.jump)}
       </ul>
-      <p class="soft">${panel.hinges.share}. ${hingingNote}</p>`;
+      <p class="soft">${hingingNote}</p>`;
   }
 
   #held(hinging: number, words: string) {

@@ -106,7 +106,8 @@ export class ReedLipOpening extends LitElement {
       this.#length("openingHeight", openHeight),
     );
     const closed = opening.closed(mine.response.closed);
-    return html`<svg
+    return html`<h3>${opening.title}</h3>
+      <svg
         class="plot"
         width=${width}
         height=${height}
@@ -119,7 +120,6 @@ export class ReedLipOpening extends LitElement {
         <path class="met" d=${view.met}></path>
         ${outline ? this.#outline(outline) : nothing}
       </svg>
-      <h3>${opening.title}</h3>
       <p>${closed} ${opening.corners} ${size}</p>
       <ul class="legend">
         ${legendItem(svg`<path class="hole" d="M3,7A14,14 0 0 1 21,7A14,14 0 0 1 3,7Z"></path>`, panel.openingLegend.open)}

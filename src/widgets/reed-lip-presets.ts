@@ -26,7 +26,7 @@ export class ReedLipPresets extends LitElement {
       [role="group"] {
         display: grid;
         gap: 0.4rem;
-        grid-template-columns: repeat(auto-fit, minmax(7.5rem, 1fr));
+        grid-template-columns: repeat(2, minmax(0, 1fr));
       }
       h3 {
         margin-bottom: 0.3rem;

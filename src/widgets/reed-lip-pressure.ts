@@ -23,9 +23,8 @@ export class ReedLipPressure extends LitElement {
       :host {
         display: grid;
         gap: 0 0.6rem;
-        grid-template-columns: minmax(0, 7.5rem) minmax(3rem, 1fr) auto;
+        grid-template-columns: minmax(0, 8.6rem) minmax(3rem, 1fr) auto;
         align-items: center;
-        container-type: normal;
       }
       input[type="number"] {
         width: 4.2rem;

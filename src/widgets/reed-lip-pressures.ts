@@ -146,8 +146,8 @@ export class ReedLipPressures extends LitElement {
     const bar = pressureBar({ ...at, closes, snaps }, this.layoutWidth);
     const kilo = (pressure: number): string => text.number(pressure / 1000, 1);
     const said = [
-      words.value(kilo(at.lip + at.blow), kilo(closes)),
-      ...(snaps === undefined ? [] : [words.snaps(kilo(snaps))]),
+      words.value(kilo(at.lip + at.blow)),
+      ...this.#limitWords(kilo(closes), snaps, kilo),
     ];
     return html`<svg
         class="bar"
@@ -166,6 +166,17 @@ export class ReedLipPressures extends LitElement {
         ><span class="keys"><span class="key breathKey"></span>${words.breath}</span>
         ${words.title}: ${said.join(" ")}
       </p>`;
+  }
+
+  #limitWords(
+    closes: string,
+    snaps: number | undefined,
+    kilo: (pressure: number) => string,
+  ): string[] {
+    const words = this.text.lip.panel.together;
+    if (snaps === undefined) return [words.closes(closes)];
+    const at = kilo(snaps);
+    return at === closes ? [words.snapsShut(at)] : [words.snaps(at), words.closes(closes)];
   }
 
   #line(kind: "snaps" | "closes", x: number | undefined) {

@@ -120,7 +120,8 @@ export class ReedLipRegion extends LitElement {
     const area = this.text.number(mine.response.vibratingArea * 1e6, 0);
     const whole = this.text.number(vibratingRegion(mine.reed, 0, place).area * 1e6, 0);
     const shownPlace = this.#length(place);
-    return html`<svg
+    return html`<h3>${region.title}</h3>
+      <svg
         class="plot"
         width=${width}
         height=${height}
@@ -143,7 +144,6 @@ export class ReedLipRegion extends LitElement {
           ${region.lips}
         </text>
       </svg>
-      <h3>${region.title}</h3>
       <p>${panel.regionNow(area, whole)} ${panel.lipsAt(shownPlace)}.</p>
       <p class="soft">${region.hint}</p>
       <ul class="legend">

@@ -68,7 +68,10 @@ export const reedLipStyle = css`
   @container lip (min-width: 46rem) {
     .work {
       display: grid;
-      grid-template: "press flow" auto "region dials" auto / minmax(0, 1fr) minmax(0, 1fr);
+      grid-template: "press region" auto "flow flow" auto "dials dials" auto / minmax(
+          0,
+          1fr
+        ) minmax(0, 1fr);
     }
     .press {
       display: grid;

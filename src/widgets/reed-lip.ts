@@ -53,6 +53,7 @@ interface Shown {
  * Lip and opening: what elementary mechanics says of a reed under lips and breath. A simple model that never moves the
  * point of the triangle.
  *
+ * @slot - under the title: which reeds are shown
  * @fires pressure-picked - another pressure of lips or breath
  * @fires lip-preset-picked - a way of playing
  * @fires assumption-picked - another value of a constant
@@ -113,6 +114,7 @@ export class ReedLip extends LitElement {
     return html`<header>
         <h2>${lip.title}</h2>
         <p>${lip.simpleModel} ${lip.beside} ${lip.noSound}</p>
+        <slot></slot>
         ${this.#remarks(shown)}
       </header>
       ${shown ? this.#panel(shown) : html`<p class="refused">${lip.panel.cannot}</p>`}

@@ -6,6 +6,8 @@ import { presetState } from "../../src/acoustics/lip-presets.js";
 import { lipResponse } from "../../src/acoustics/lip-response.js";
 import { reedMechanics } from "../../src/acoustics/reed-mechanics.js";
 import { seeded } from "../engine/random-model.js";
+import { bassoonModel } from "../../src/reed/bassoon.js";
+import { jumpBetween } from "./jump-between.js";
 import { allRoundLip, cornerLips, randomLipRecipe } from "./lip-recipes.js";
 
 test("every answer holds on every reed: it is what the panel says in words", () => {
@@ -55,3 +57,28 @@ test("the arch at the collar is that of a shallow parabola: 1 + (16/15)(c/t)² f
   const even = 1 + (16 / 15) * (c / mean) ** 2 * (mean ** 3 / meanCube);
   expect(lipProofs(reedMechanics(allRoundLip)).archAtCollar).toBeCloseTo(even, 9);
 });
+
+test.each(bassoonModel.features)(
+  "as $id moves, no number of an answer jumps",
+  ({ id, min, max }) => {
+    const known = new Map<number, ReturnType<typeof lipProofs>>();
+    const at = (t: number) => {
+      const found =
+        known.get(t) ?? lipProofs(reedMechanics({ ...allRoundLip, [id]: min + t * (max - min) }));
+      known.set(t, found);
+      return found;
+    };
+    // The two areas may jump at the fold, as the dial of the vibrating area does.
+    const names = [
+      "tallerAir",
+      "widerAir",
+      "bothAir",
+      "rounderClosing",
+      "rounderResonance",
+      "archAtCollar",
+    ] as const;
+    for (const name of names) {
+      expect(jumpBetween((t) => at(t)[name], 20).size, name).toBeLessThan(1e-4);
+    }
+  },
+);
