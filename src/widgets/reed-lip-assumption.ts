@@ -22,15 +22,16 @@ export class ReedLipAssumption extends LitElement {
         border-top: 1px solid var(--rule);
       }
       .row {
-        display: grid;
+        display: flex;
+        flex-wrap: wrap;
         gap: 0 0.6rem;
-        grid-template-columns: minmax(3rem, 1fr) auto auto;
         align-items: center;
       }
       label {
         font-weight: 600;
       }
       input[type="range"] {
+        flex: 1 1 6rem;
         min-width: 0;
       }
       input[type="number"] {

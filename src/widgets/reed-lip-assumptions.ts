@@ -63,6 +63,7 @@ export class ReedLipAssumptions extends LitElement {
         font-weight: inherit;
         text-align: start;
         vertical-align: baseline;
+        overflow-wrap: anywhere;
       }
       td {
         text-align: end;
