@@ -1,15 +1,17 @@
-// `npm run bench`: what the engine's inner loops cost on this machine, next to their budgets. Prints medians; judges nothing.
+// `npm run bench`: what the inner loops of the engine and the lip model cost on this machine, next to their budgets. Prints medians; judges nothing.
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { acousticsLines } from "./bench-acoustics.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const library = `${root}dist/lib/engine.js`;
-if (!existsSync(library)) {
+const [library, lipLibrary] = ["engine", "acoustics"].map((door) => `${root}dist/lib/${door}.js`);
+if (!existsSync(library) || !existsSync(lipLibrary)) {
   const built = spawnSync("npm", ["run", "build"], { cwd: root, stdio: "inherit", shell: true });
   if (built.status !== 0) process.exit(1);
 }
 const engine = await import(library);
+const acoustics = await import(lipLibrary);
 
 const rounds = 15;
 const million = 1_000_000;
@@ -114,6 +116,7 @@ const lines = [
   ["featureReach", featureReach / 1000, "µs", 30],
   ["actionReach", actionReach / 1000, "µs", 30],
   ["blendsToPoints, a point beyond a copy", toPoints - copy, "ns", 3],
+  ...acousticsLines(acoustics, reeds, measure, repeat),
 ];
 for (const [name, spent, unit, budget] of lines) {
   const over = spent > budget ? "  over" : "";

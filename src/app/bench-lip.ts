@@ -48,7 +48,8 @@ export class BenchLip extends LitElement {
         font-size: 0.9375rem;
       }
       @media print {
-        button {
+        button,
+        .hint {
           display: none;
         }
       }
@@ -118,7 +119,7 @@ export class BenchLip extends LitElement {
           ? html`<span>${text.compare.pinned(pinned || text.bar.allRound)}</span>
               <button @click=${() => this.#ask("reed-unpinned")}>${text.compare.unpin}</button>`
           : html`<button @click=${() => this.#ask("reed-pinned")}>${text.compare.pin}</button>
-              <span>${text.lip.panel.pinHint}</span>`
+              <span class="hint">${text.lip.panel.pinHint}</span>`
       }
     </p>`;
   }

@@ -107,6 +107,12 @@ export const lipStyle = css`
   select {
     scroll-margin-block: 9rem 1rem;
   }
+  @media print {
+    .plot {
+      max-width: min(100%, 24rem);
+      height: auto;
+    }
+  }
   @media (forced-colors: active) {
     .axis,
     .own,

@@ -21,6 +21,10 @@ export class ReedLipPressure extends LitElement {
     look,
     css`
       :host {
+        display: block;
+        container-type: inline-size;
+      }
+      .control {
         display: grid;
         gap: 0 0.6rem;
         grid-template-columns: minmax(0, 8.6rem) minmax(3rem, 1fr) auto;
@@ -41,8 +45,16 @@ export class ReedLipPressure extends LitElement {
       label {
         overflow-wrap: anywhere;
       }
+      @container (max-width: 22rem) {
+        .control {
+          grid-template-columns: minmax(3rem, 1fr) auto;
+        }
+        label {
+          grid-column: 1 / -1;
+        }
+      }
       @media print {
-        :host {
+        .control {
           grid-template-columns: minmax(0, 10rem) auto;
           justify-content: start;
         }
@@ -80,7 +92,8 @@ export class ReedLipPressure extends LitElement {
     const { min, max } = lipControls[this.which];
     const label = words[this.which];
     const shown = this.#shown();
-    return html`<label for="slider">${label}</label>
+    return html`<div class="control">
+      <label for="slider">${label}</label>
       <input
         id="slider"
         type="range"
@@ -104,7 +117,8 @@ export class ReedLipPressure extends LitElement {
           @change=${this.#onEnter}
         />
         ${words.unit}</span
-      >`;
+      >
+    </div>`;
   }
 
   /** Whole tenths of a kPa, or what was typed more finely. */

@@ -55,6 +55,12 @@ export class ReedLipRegion extends LitElement {
         stroke-width: 1.4;
         stroke-dasharray: 5 3;
       }
+      .lipsCasing {
+        fill: none;
+        stroke: #fff8e6;
+        stroke-width: 8;
+        stroke-linecap: round;
+      }
       .lips {
         fill: none;
         stroke: var(--accent);
@@ -134,6 +140,7 @@ export class ReedLipRegion extends LitElement {
         <path class="casing" d=${view.region}></path>
         <path class="swings" d=${view.region}></path>
         ${outline ? svg`<path class="casing" d=${outline.region}></path><path class="outline" d=${outline.region}></path>` : nothing}
+        <path class="lipsCasing" d=${view.lips}></path>
         <path class="lips" d=${view.lips}></path>
         <text
           class="word"

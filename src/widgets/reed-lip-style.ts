@@ -43,6 +43,9 @@ export const reedLipStyle = css`
     border-radius: 10px;
     background: var(--card);
   }
+  .press > p {
+    margin: 0;
+  }
   .card.whole {
     margin-top: 1rem;
   }
