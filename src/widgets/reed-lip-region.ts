@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, svg, type PropertyValues } from "lit";
+import type { BladeRecipe } from "../acoustics/blade.js";
 import { vibratingRegion } from "../acoustics/vibrating-region.js";
-import { lampView, type LampView } from "../drawing/lamp-view.js";
+import { lampView, type LampMesh, type LampView } from "../drawing/lamp-view.js";
 import { round } from "../drawing/triangle-layout.js";
 import { vibratingView } from "../drawing/vibrating-view.js";
 import type { ReedModel } from "../engine/model.js";
@@ -14,6 +15,7 @@ import { legendItem } from "./lip-plot.js";
 import { lipStyle } from "./lip-style.js";
 import { look } from "./look.js";
 import { OwnWidth } from "./own-width.js";
+import { remembered } from "./remembered.js";
 
 /** mm: room for the widest tip and the longest blade. */
 const widest = 17;
@@ -99,7 +101,11 @@ export class ReedLipRegion extends LitElement {
   declare text: Catalogue;
   declare layoutWidth: number;
   readonly #rest = new AtRest(this);
-  #lamp: { readonly recipe: object; readonly key: string; readonly view: LampView } | undefined;
+  /** The bands of the lamp do not change while only lips and breath do. */
+  readonly #lamp = remembered(
+    (recipe: BladeRecipe, scale: number, middle: number, mesh: LampMesh): LampView =>
+      lampView(recipe, { middle, tip: 10, scale, mesh }),
+  );
 
   constructor() {
     super();
@@ -120,7 +126,8 @@ export class ReedLipRegion extends LitElement {
     const { region, panel, second } = this.text.lip;
     const scale = Math.min(10, (this.layoutWidth - 12) / widest);
     const [width, height] = [round(widest * scale + 12), round(longest * scale + 14)];
-    const lamp = this.#lampAt(scale, width / 2);
+    const mesh = this.#rest.resting ? "fine" : "quick";
+    const lamp = this.#lamp(mine.reed.recipe, scale, width / 2, mesh);
     const view = this.#swinging(mine, lamp);
     const outline = other && this.#swinging(other, this.#bare(other, scale, width / 2));
     const area = this.text.number(mine.response.vibratingArea * 1e6, 0);
@@ -160,17 +167,6 @@ export class ReedLipRegion extends LitElement {
 
   #swinging({ reed, response }: LipReed, { at }: Pick<LampView, "at">) {
     return vibratingView(reed.recipe, vibratingRegion(reed, response.closed, this.place), at);
-  }
-
-  /** The bands of the lamp do not change while only lips and breath do. */
-  #lampAt(scale: number, middle: number): LampView {
-    const { recipe } = this.mine.reed;
-    const mesh = this.#rest.resting ? "fine" : "quick";
-    const key = `${scale} ${middle} ${mesh}`;
-    if (this.#lamp?.recipe !== recipe || this.#lamp.key !== key) {
-      this.#lamp = { recipe, key, view: lampView(recipe, { middle, tip: 10, scale, mesh }) };
-    }
-    return this.#lamp.view;
   }
 
   /** Only where its places are drawn: the other reed has no bands. */

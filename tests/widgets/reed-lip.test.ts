@@ -95,19 +95,17 @@ test("a recipe that the model cannot take is refused in words, and its constants
   expect(words(element, "header")).toContain("Odd is left out");
 });
 
-test("lips and breath leave the blade's mechanics, its lamp view and the table as they are", async () => {
+test("lips and breath leave the blade's mechanics and the table as they are", async () => {
   const element = await panel();
   const before = (part(element, "reed-lip-flow") as unknown as { mine: { reed: object } }).mine
     .reed;
   const row = part(element, "reed-lip-trade", "tbody tr");
-  const band = part(element, "reed-lip-region", ".lamp path").getAttribute("d");
   element.lip = 4000;
   await settled(element);
   expect((part(element, "reed-lip-flow") as unknown as { mine: { reed: object } }).mine.reed).toBe(
     before,
   );
   expect(part(element, "reed-lip-trade", "tbody tr")).toBe(row);
-  expect(part(element, "reed-lip-region", ".lamp path").getAttribute("d")).toBe(band);
 });
 
 test("while a recipe changes many times a second the table waits, and follows at rest", async () => {
