@@ -27,9 +27,9 @@ export const lipPanelWords = {
       ? "the reed is closed"
       : `closed by ${Math.round(closed * 100)} % of its height, ${flow} cubic centimetres of air a second`,
   field: (label: string, unit: string): string => `${label}, ${unit}`,
-  picked: "as a preset has it",
   openingSize: (width: string, height: string): string =>
     `Open now: ${width} wide, ${height} tall.`,
+  snapped: "The blades have snapped past the openings that cannot be held.",
   openingLegend: { open: "open", met: "blades lie on each other", rest: "at rest" },
   openingPicture: (closed: string, size: string): string =>
     `The tip opening from the front. ${closed} ${size}`,

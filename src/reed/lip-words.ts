@@ -178,7 +178,6 @@ export const lipWords = {
 
   dials,
   dialHints,
-  allRound: "all-round reed",
   /** "+9 %" against the all-round reed; nothing to compare with where that is closed. */
   change: (ratio: number | undefined): string =>
     ratio === undefined
@@ -202,11 +201,9 @@ export const lipWords = {
     closed: (closed: number): string =>
       closed >= 1 ? "The reed is closed." : `Closed by ${share(closed)} of its height.`,
     corners: "The corners meet first.",
-    overLip: "Opening over lip pressure",
   },
   region: {
     title: "What vibrates",
-    label: "vibrating part",
     lips: "lips",
     hint: "In front of the lips, less the closed corners; it shrinks as the lips press.",
   },
@@ -223,13 +220,12 @@ export const lipWords = {
       `Now ${flow} cm³/s. Most air ${peak} cm³/s at ${peakBlow} kPa; closed from ${closure} kPa on.`,
     shut: "These lips close the reed alone.",
   },
-  second: { label: "Compare with", none: "no other reed", outline: "outline: the other reed" },
+  second: { outline: "outline: the other reed" },
 
   hinges: {
     title: "What do hinges buy?",
     without: "the same reed without hinges",
     with: "with full hinges",
-    usable: "openings that can be held",
     /** Shares of all openings. */
     answer: (without: number, now: number, full: number): string =>
       `Without hinges the lips can hold ${share(without)} of all openings, with full hinges ${share(full)}; this reed ${share(now)}.`,

@@ -1,4 +1,5 @@
 import { LitElement, css, html, nothing, svg } from "lit";
+import { closingLaw } from "../acoustics/closing-law.js";
 import { closingView, type ClosingView } from "../drawing/closing-view.js";
 import { round } from "../drawing/triangle-layout.js";
 import type { ReedModel } from "../engine/model.js";
@@ -120,13 +121,20 @@ export class ReedLipOpening extends LitElement {
         <path class="met" d=${view.met}></path>
         ${outline ? this.#outline(outline) : nothing}
       </svg>
-      <p>${closed} ${opening.corners} ${size}</p>
+      <p>${closed} ${this.#snapped() ? panel.snapped : opening.corners} ${size}</p>
       <ul class="legend">
         ${legendItem(svg`<path class="hole" d="M3,7A14,14 0 0 1 21,7A14,14 0 0 1 3,7Z"></path>`, panel.openingLegend.open)}
         ${legendItem(svg`<path class="met" d="M2,7H22"></path>`, panel.openingLegend.met)}
         ${legendItem(svg`<path class="rest" d="M2,7H22"></path>`, panel.openingLegend.rest)}
         ${legendItem(svg`<path class="outline" d="M2,7H22"></path>`, other && `${second.outline} (${other.name})`)}
       </ul>`;
+  }
+
+  /** Whether the blades lie beyond their fold: there every number has jumped. */
+  #snapped(): boolean {
+    const { reed, response } = this.mine;
+    const { fold } = closingLaw(reed.recipe.hinging, reed.assumptions.elbow);
+    return fold !== undefined && 1 - response.closed < fold.from;
   }
 
   #view({ reed, response }: LipReed, scale: number): ClosingView {

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { assumptions } from "../../src/acoustics/assumptions.js";
+import { closingLaw } from "../../src/acoustics/closing-law.js";
 import { lipDialIds } from "../../src/acoustics/lip-dials.js";
 import { presetState } from "../../src/acoustics/lip-presets.js";
 import { lipResponse } from "../../src/acoustics/lip-response.js";
@@ -74,6 +75,18 @@ test("every dial shows the model's number, its change and its word", async () =>
   expect(words(element, "reed-lip-dials", "[data-dial=resonance]")).toContain(
     lipWords.change(mine!.resonance / plain!.resonance),
   );
+});
+
+test("the fold is marked: beyond it the panel says that the blades have snapped", async () => {
+  const recipe = lipRecipe(bassoonModel, heron);
+  const { closingPressure } = lipResponse(recipe, { lip: 0, blow: 0 });
+  const { fold } = closingLaw(recipe.hinging, assumptions.elbow.value);
+  const jump = fold!.pressure * closingPressure;
+  const element = await panel({ lip: 0, blow: jump - 1 });
+  expect(words(element, "reed-lip-opening")).not.toContain(lipWords.panel.snapped);
+  element.blow = jump + 1;
+  await settled(element);
+  expect(words(element, "reed-lip-opening")).toContain(lipWords.panel.snapped);
 });
 
 test("what is not measured is computed as on the all-round reed, and said", async () => {
