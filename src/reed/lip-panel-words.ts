@@ -85,7 +85,8 @@ export const lipPanelWords = {
   },
   trade: {
     all: "All purposes",
-    about: "Each row is about more of a feature at this reed.",
+    about:
+      "Each row is about more of a feature at this reed; “both”: one number asks for more of it, another for less.",
     caption: "What the trade and the model say of each feature",
     signs: agreementSigns,
     noTable:

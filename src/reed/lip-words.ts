@@ -229,7 +229,8 @@ export const lipWords = {
     /** Shares of all openings. */
     answer: (without: number, now: number, full: number): string =>
       `Without hinges the lips can hold ${share(without)} of all openings, with full hinges ${share(full)}; this reed ${share(now)}.`,
-    jumps: "Past the fold the blades snap on by themselves, so no lip can set an opening there.",
+    jumps:
+      "Where the curve turns down (the fold) the blades snap on by themselves, so no lip can set an opening there.",
   },
 
   answers: {

@@ -122,7 +122,9 @@ export const lipStyle = css`
       stroke: CanvasText;
     }
     .grid {
-      stroke: GrayText;
+      stroke: CanvasText;
+      stroke-width: 0.5;
+      stroke-dasharray: 1 4;
     }
     .now {
       fill: Highlight;

@@ -60,7 +60,7 @@ export class ReedLipOpening extends LitElement {
           stroke: CanvasText;
         }
         .hole {
-          fill: GrayText;
+          fill: CanvasText;
         }
         .casing {
           stroke: Canvas;

@@ -67,8 +67,10 @@ export class ReedLipPressures extends LitElement {
         background: var(--edge);
       }
       .keys {
+        display: inline-block;
         margin-inline-end: 0.8em;
         white-space: nowrap;
+        unicode-bidi: isolate;
       }
       @media (forced-colors: active) {
         .frame {

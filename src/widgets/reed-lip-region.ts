@@ -14,7 +14,7 @@ import { lampPicture } from "./lamp-picture.js";
 import { legendItem } from "./lip-plot.js";
 import { lipStyle } from "./lip-style.js";
 import { look } from "./look.js";
-import { OwnWidth } from "./own-width.js";
+import { OwnWidth, pageEm } from "./own-width.js";
 import { remembered } from "./remembered.js";
 
 /** mm: room for the widest tip and the longest blade. */
@@ -152,7 +152,7 @@ export class ReedLipRegion extends LitElement {
         <text
           class="word"
           x=${round(width / 2)}
-          y=${round(10 + place * scale + 22)}
+          y=${round(16 + place * scale + 0.9 * pageEm())}
           text-anchor="middle"
         >
           ${region.lips}

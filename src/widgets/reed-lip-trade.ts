@@ -102,7 +102,7 @@ export class ReedLipTrade extends LitElement {
 
   #table(rows: readonly TradeRow[]) {
     const { trade, panel } = this.text.lip;
-    return html`<table>
+    return html`<table role="table">
       <caption class="unseen">
         ${panel.trade.caption}
       </caption>
@@ -122,23 +122,24 @@ export class ReedLipTrade extends LitElement {
     </table>`;
   }
 
+  /** Roles are told again: laid out as blocks on a phone, a row would no longer be one to a screen reader. */
   #row(row: TradeRow) {
     const { trade, panel } = this.text.lip;
     const named = (name: string) => html`<span class="cellName">${name}: </span>`;
-    return html`<tr>
-      <th scope="row">${this.#label(row.feature)}</th>
+    return html`<tr role="row">
+      <th scope="row" role="rowheader">${this.#label(row.feature)}</th>
       ${
         this.purpose === undefined
-          ? html`<td class=${row.purpose}>${this.text.corners[row.purpose]}</td>`
+          ? html`<td role="cell" class=${row.purpose}>${this.text.corners[row.purpose]}</td>`
           : nothing
       }
-      <td>${named(trade.tradeSays)}${trade.says[row.trade]}</td>
-      <td>${named(trade.modelSays)}${trade.says[row.model]}</td>
-      <td class="agree ${row.agree}">
+      <td role="cell">${named(trade.tradeSays)}${trade.says[row.trade]}</td>
+      <td role="cell">${named(trade.modelSays)}${trade.says[row.model]}</td>
+      <td role="cell" class="agree ${row.agree}">
         <span class="sign" aria-hidden="true">${panel.trade.signs[row.agree]}</span
         >${trade.agreement[row.agree]}
       </td>
-      <td class="why">${trade.whyOf(row)}</td>
+      <td role="cell" class="why">${trade.whyOf(row)}</td>
     </tr>`;
   }
 
