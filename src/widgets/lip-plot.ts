@@ -8,10 +8,9 @@ import { round } from "../drawing/triangle-layout.js";
 const letter = 0.47;
 const line = 1.05;
 
-/** Axes with their numbers, and what the lower one counts. */
+/** Axes with their numbers; what they count is told above and below the plot, where long words have room. */
 export function axesDrawing(
   { origin: [left, base], far: [right, top], xTicks, yTicks }: PlotAxes,
-  counted: string,
   number: { readonly x: (value: number) => string; readonly y: (value: number) => string },
   em: number,
 ): SVGTemplateResult {
@@ -24,8 +23,7 @@ export function axesDrawing(
     ${yTicks.map(
       ({ at, value }) =>
         svg`<text x=${round(left - 0.4 * em)} y=${round(at + 0.35 * em)} text-anchor="end">${number.y(value)}</text>`,
-    )}
-    <text x=${right} y=${round(base + 2.4 * em)} text-anchor="end">${counted}</text>`;
+    )}`;
 }
 
 /** A mark of a plot with its name. */

@@ -20,6 +20,10 @@ export const lipStyle = css`
     color: var(--ink-soft);
     font-size: 0.8125rem;
   }
+  .counted {
+    margin: 0.1rem 0 0.4rem;
+    text-align: center;
+  }
   .plot {
     display: block;
     max-width: 100%;

@@ -49,7 +49,7 @@ export class ReedLipFlow extends LitElement {
     const whole = (value: number): string => text.number(value, 0);
     const em = 0.75 * pageEm();
     const width = Math.min(720, this.layoutWidth);
-    const height = Math.round(Math.max(210, Math.min(340, 0.62 * width)) + 2 * em);
+    const height = Math.round(Math.max(210, Math.min(340, 0.62 * width)) + em);
     const plot = flowPlot(
       curve,
       { blow: at.blow, flow: mine.response.flow },
@@ -66,13 +66,14 @@ export class ReedLipFlow extends LitElement {
         role="img"
         aria-label=${this.#described(curve)}
       >
-        ${axesDrawing(plot.axes, words.blow, { x: whole, y: whole }, em)}
+        ${axesDrawing(plot.axes, { x: whole, y: whole }, em)}
         <path class="other" d=${plot.other}></path>
         <path class="unheld" d=${plot.unheld}></path>
         <path class="jump" d=${plot.jump}></path>
         <path class="own" d=${plot.held + plot.regained}></path>
         ${this.#marks(plot)}
       </svg>
+      <p class="soft counted">${words.blow}</p>
       ${this.#legend(curve)}
       <p class="soft">${this.#throat()}</p>`;
   }

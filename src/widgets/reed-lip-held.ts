@@ -84,7 +84,7 @@ export class ReedLipHeld extends LitElement {
     const law = closingLaw(recipe.hinging, assumptions.elbow);
     const em = 0.75 * pageEm();
     const width = Math.min(640, this.layoutWidth);
-    const height = Math.round(0.46 * width + 5 * em);
+    const height = Math.round(0.46 * width + 4 * em);
     const { axes, held, jump, now } = openingPlot(
       openingCurve(reed, 0),
       { lip: this.pressed, open: law.openAt(this.pressed / closingPressure) },
@@ -106,12 +106,12 @@ export class ReedLipHeld extends LitElement {
         role="img"
         aria-label=${words.picture(hinges, holds, closure)}
       >
-        ${axesDrawing(axes, words.together, numbers, em)}
-        ${this.#openings(heldOpenings(law, axes), axes)}
+        ${axesDrawing(axes, numbers, em)} ${this.#openings(heldOpenings(law, axes), axes)}
         <path class="jump" d=${jump}></path>
         <path class="own" d=${held}></path>
         <circle class="now" cx=${now[0]} cy=${now[1]} r="6"></circle>
       </svg>
+      <p class="soft counted">${words.together}</p>
       <p>${holds}</p>`;
   }
 

@@ -43,6 +43,7 @@ export const lipTradeStyle = css`
     border-bottom: 1px solid var(--rule);
     text-align: start;
     vertical-align: baseline;
+    overflow-wrap: break-word;
     font-weight: inherit;
   }
   thead th {
@@ -53,7 +54,6 @@ export const lipTradeStyle = css`
     font-weight: 600;
   }
   td.agree {
-    white-space: nowrap;
     font-weight: 600;
   }
   .sign {
@@ -79,16 +79,20 @@ export const lipTradeStyle = css`
     color: var(--loud-word);
   }
   .why {
-    min-width: 16rem;
+    min-width: 13rem;
   }
   .cellName {
     display: none;
     color: var(--ink-soft);
     font-weight: 400;
   }
-  @container (max-width: 44rem) {
+  @container (max-width: 48rem) {
     thead {
       display: none;
+    }
+    table,
+    tbody {
+      display: block;
     }
     tr {
       display: flex;

@@ -116,7 +116,7 @@ export class ReedLipTrade extends LitElement {
           <th scope="col">${trade.why}</th>
         </tr>
       </thead>
-      <tbody>
+      <tbody role="rowgroup">
         ${rows.map((row) => this.#row(row))}
       </tbody>
     </table>`;
