@@ -358,14 +358,26 @@ describe("as a slider moves", () => {
     stateAt: (t: number) => LipState,
     steps: number,
   ): string[] {
-    const known = new Map<number, LipResponse>();
-    const found = (t: number): LipResponse => {
-      const response = known.get(t) ?? respond(reedAt(t), stateAt(t));
-      known.set(t, response);
-      return response;
+    interface Found {
+      readonly reed: ReedMechanics;
+      readonly at: LipState;
+      readonly response: LipResponse;
+    }
+    const known = new Map<number, Found>();
+    const find = (t: number): Found => {
+      const [reed, at] = [reedAt(t), stateAt(t)];
+      return { reed, at, response: respond(reed, at) };
+    };
+    const found = (t: number): Found => {
+      const one = known.get(t) ?? find(t);
+      known.set(t, one);
+      return one;
     };
     return numbers.flatMap(([name, read]) => {
-      const { at, size } = jumpBetween((t) => read(found(t), reedAt(t), stateAt(t)), steps);
+      const { at, size } = jumpBetween((t) => {
+        const { response, reed, at: state } = found(t);
+        return read(response, reed, state);
+      }, steps);
       // Roots at the fold and the closure still leave a share of 1e-5 after 36 halvings.
       const marked = size <= 1e-4 || fromFold(reedAt(at), stateAt(at)) < 1e-6;
       return marked ? [] : [`${name} by ${size} at ${at}`];
