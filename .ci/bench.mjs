@@ -1,15 +1,17 @@
-// `npm run bench`: what the engine's inner loops cost on this machine, next to their budgets. Prints medians; judges nothing.
+// `npm run bench`: what the inner loops of the engine and the lip model cost on this machine, next to their budgets. Prints medians; judges nothing.
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { acousticsLines } from "./bench-acoustics.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const library = `${root}dist/lib/engine.js`;
-if (!existsSync(library)) {
+const [library, lipLibrary] = ["engine", "acoustics"].map((door) => `${root}dist/lib/${door}.js`);
+if (!existsSync(library) || !existsSync(lipLibrary)) {
   const built = spawnSync("npm", ["run", "build"], { cwd: root, stdio: "inherit", shell: true });
   if (built.status !== 0) process.exit(1);
 }
 const engine = await import(library);
+const acoustics = await import(lipLibrary);
 
 const rounds = 15;
 const million = 1_000_000;
@@ -153,6 +155,7 @@ const lines = [
   ["planAdjustments, mean of 64", planAdjustments / 1e6, "ms", 50],
   ["planAdjustments, slowest of 64", slowestPlan / 1e6, "ms", 50],
   ["blendsToPoints, a point beyond a copy", toPoints - copy, "ns", 3],
+  ...acousticsLines(acoustics, reeds, measure, repeat),
 ];
 for (const [name, spent, unit, budget] of lines) {
   const over = spent > budget ? "  over" : "";

@@ -40,7 +40,9 @@ export function openingCurve(reed: ReedMechanics, blow: number): OpeningCurve {
   const piece = (from: number, to: number): OpeningPoint[] =>
     from > to
       ? Array.from({ length: steps + 1 }, (_, i) => {
-          const open = from * (1 - i / steps) + to * (i / steps);
+          // Closer together at both ends, where the curve bends most.
+          const share = (1 - Math.cos((Math.PI * i) / steps)) / 2;
+          const open = from * (1 - share) + to * share;
           return { lip: lipAt(open), open };
         })
       : [];

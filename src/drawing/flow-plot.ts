@@ -47,9 +47,18 @@ export function flowPlot(
     regained: line(curve.regained),
     unheld: line(curve.unheld),
     jump: curve.jump ? line([curve.jump.from, curve.jump.to]) : "",
-    other: other ? line(other.held) + line(other.regained) : "",
+    other: other ? otherLine(other, line) : "",
     operating: axes.place(...numbers(now)),
     peak: axes.mark(...numbers(curve.peak)),
     closure: axes.mark(curve.closure * kiloPascals, 0),
   };
+}
+
+/** What another reed does as the pressure rises: up to its snap, and beyond it where it is held again. */
+function otherLine(
+  { held, regained, jump }: FlowCurve,
+  line: (points: readonly FlowPoint[]) => string,
+): string {
+  if (!jump) return line(held) + line(regained);
+  return line([...held, jump.to]) + (jump.to.closed < 1 ? line(regained) : "");
 }

@@ -45,9 +45,9 @@ export function plotAxes(
   mostX: number,
   mostY: number,
 ): PlotAxes {
-  const origin: Point = [3.2 * em, height - 2.6 * em];
+  const origin: Point = [3.2 * em, height - 1.7 * em];
   const far: Point = [width - em, 0.8 * em];
-  const counts = [(far[0] - origin[0]) / (4 * em), (origin[1] - far[1]) / (2.5 * em)].map((count) =>
+  const counts = [(far[0] - origin[0]) / (4 * em), (origin[1] - far[1]) / (4 * em)].map((count) =>
     Math.max(2, Math.floor(count)),
   );
   const axis = (most: number, count: number, range: readonly [number, number]) =>

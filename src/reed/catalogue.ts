@@ -1,5 +1,6 @@
 import type { Purpose } from "../engine/model.js";
 import { comparisonWords } from "./comparison-words.js";
+import { lipWords } from "./lip-words.js";
 
 /** A piece of a sentence: plain words, or the name of a purpose (drawn in its colour). */
 export type Phrase = string | { readonly purpose: Purpose; readonly words: string };
@@ -502,6 +503,8 @@ export const english = {
   },
 
   ...comparisonWords,
+
+  lip: lipWords,
 
   linkProblems: {
     version: (found: string | undefined, allowed: number): string =>

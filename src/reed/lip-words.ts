@@ -2,6 +2,7 @@ import type { Assumption, AssumptionId } from "../acoustics/assumptions.js";
 import type { LipDialId } from "../acoustics/lip-dials.js";
 import type { LipPresetId } from "../acoustics/lip-presets.js";
 import type { LipPurpose, TradeRow } from "../acoustics/trade-and-model.js";
+import { lipPanelWords } from "./lip-panel-words.js";
 import { dialInSentence, whyWords } from "./lip-why.js";
 
 /** How a number in SI units is shown: times the factor, with so many digits behind the point. */
@@ -27,7 +28,7 @@ const dialHints: Readonly<Record<LipDialId, string>> = {
   peakFlow: "The most air that these lips let through, at whatever breath that takes.",
   closingPressure: "The pressure that would bring the blades together if they gave way evenly.",
   resonance: "How often a second the blade alone would swing, out of the mouth.",
-  tipStiffness: "Force on the tip for its way, a blade alone.",
+  tipStiffness: "How hard the tip of one blade pushes back, for the way that it is bent.",
 };
 
 const presets: Readonly<Record<LipPresetId, string>> = {
@@ -128,7 +129,7 @@ const saysWords: Readonly<Record<TradeRow["model"], string>> = {
   more: "more",
   less: "less",
   both: "both",
-  nothing: "–",
+  nothing: "nothing",
 };
 
 const percent = new Intl.NumberFormat("en-GB", {
@@ -177,10 +178,14 @@ export const lipWords = {
 
   dials,
   dialHints,
-  allRound: "all-round reed",
   /** "+9 %" against the all-round reed; nothing to compare with where that is closed. */
   change: (ratio: number | undefined): string =>
-    ratio === undefined ? "–" : percent.format(ratio - 1).replace("%", " %"),
+    ratio === undefined
+      ? "–"
+      : percent
+          .format(ratio - 1)
+          .replace("%", " %")
+          .replace("-", "−"),
   degree: (id: LipDialId, ratio: number | undefined): string =>
     ratio === undefined ? "the all-round reed is closed" : degree(id, ratio),
   /** Heard by a screen reader for a dial. */
@@ -196,11 +201,9 @@ export const lipWords = {
     closed: (closed: number): string =>
       closed >= 1 ? "The reed is closed." : `Closed by ${share(closed)} of its height.`,
     corners: "The corners meet first.",
-    overLip: "Opening over lip pressure",
   },
   region: {
     title: "What vibrates",
-    label: "vibrating part",
     lips: "lips",
     hint: "In front of the lips, less the closed corners; it shrinks as the lips press.",
   },
@@ -217,25 +220,25 @@ export const lipWords = {
       `Now ${flow} cm³/s. Most air ${peak} cm³/s at ${peakBlow} kPa; closed from ${closure} kPa on.`,
     shut: "These lips close the reed alone.",
   },
-  second: { label: "Compare with", none: "no other reed", outline: "outline: the other reed" },
+  second: { outline: "outline: the other reed" },
 
   hinges: {
     title: "What do hinges buy?",
     without: "the same reed without hinges",
     with: "with full hinges",
-    usable: "openings that can be held",
     /** Shares of all openings. */
     answer: (without: number, now: number, full: number): string =>
       `Without hinges the lips can hold ${share(without)} of all openings, with full hinges ${share(full)}; this reed ${share(now)}.`,
-    jumps: "Past the fold the blades snap on by themselves, so no lip can set an opening there.",
+    jumps:
+      "Where the curve turns down (the fold) the blades snap on by themselves, so no lip can set an opening there.",
   },
 
   answers: {
-    high: "The high register wants a small vibrating area because a short, light part swings faster than a long, heavy one.",
+    high: "A small vibrating area serves the high register because a short, light part swings faster than a long, heavy one: of two even strips the one half as long swings four times as fast.",
     loud: "A loud reed is open and wide in the throat because the air has to pass both, and the narrower one sets the limit.",
     hinges:
       "Hinges let the lips set and keep many openings; without them a blade holds out and then snaps.",
-    wire: "A round wire firms a reed because it arches the blades, and an arched sheet is far harder to bend than a flat one.",
+    wire: "A round wire firms a reed because it arches the blades, and an arched sheet is far harder to bend than a flat one, as a bent sheet of paper is.",
   },
 
   trade: {
@@ -278,4 +281,5 @@ export const lipWords = {
     presetsNote:
       "Pressures and places of the presets are assumptions too: no readable source gives them.",
   },
-} as const;
+  panel: lipPanelWords,
+};

@@ -1,9 +1,8 @@
-import { interpolateRgbBasis } from "d3";
 import { LitElement, html, nothing, svg, type PropertyValues, type SVGTemplateResult } from "lit";
 import { bladeThickness, bladeWidth, type BladeRecipe } from "../acoustics/blade.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { openingShape, tubeShape } from "../drawing/end-view.js";
-import { lampView, type LampMesh, type LampView } from "../drawing/lamp-view.js";
+import { lampView, type LampView } from "../drawing/lamp-view.js";
 import { longSection, thicknessExaggeration } from "../drawing/long-section.js";
 import { reedLayout, type ReedLayout } from "../drawing/reed-layout.js";
 import { round } from "../drawing/triangle-layout.js";
@@ -11,16 +10,13 @@ import { allRoundValues } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
+import { AtRest } from "./at-rest.js";
 import { FeaturePointedEvent } from "./events.js";
+import { lampPicture } from "./lamp-picture.js";
 import { look } from "./look.js";
 import { partNames } from "./part-names.js";
+import { OwnWidth } from "./own-width.js";
 import { reedDrawingStyle } from "./reed-drawing-style.js";
-
-/** Cane against a lamp, from no light to all of it: a picture's own colours, the same in both looks. */
-const caneColour = interpolateRgbBasis(["#1d0d04", "#6b370d", "#b8742a", "#eab866", "#fff0c4"]);
-
-/** A drawing whose values have not changed for so long is at rest, ms. */
-const restTime = 150;
 
 /**
  * The reed drawn from its recipe: against the lamp, end-on at tip and wires, and cut along spine and rail.
@@ -41,7 +37,6 @@ export class ReedDrawing extends LitElement {
     layoutWidth: { state: true },
     named: { state: true },
     readout: { state: true },
-    mesh: { state: true },
   };
 
   declare model: ReedModel;
@@ -58,10 +53,7 @@ export class ReedDrawing extends LitElement {
   declare layoutWidth: number;
   declare named: boolean;
   declare readout: string;
-  declare mesh: LampMesh;
-  #watcher: ResizeObserver | undefined;
-  #changedAt = -Infinity;
-  #rest: ReturnType<typeof setTimeout> | undefined;
+  readonly #rest = new AtRest(this);
 
   constructor() {
     super();
@@ -73,40 +65,19 @@ export class ReedDrawing extends LitElement {
     this.layoutWidth = 300;
     this.named = false;
     this.readout = "";
-    this.mesh = "fine";
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (typeof ResizeObserver === "undefined") return;
-    this.#watcher = new ResizeObserver(([entry]) => {
-      const width = Math.round(entry!.contentRect.width);
-      if (width > 0) this.layoutWidth = width;
-    });
-    this.#watcher.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#watcher?.disconnect();
-    clearTimeout(this.#rest);
+    this.addController(new OwnWidth(this));
   }
 
   /** While values change many times a second the bands are drawn quickly; at rest, finely. */
   override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has("values")) return;
-    const now = performance.now();
-    if (now - this.#changedAt < restTime) this.mesh = "quick";
-    this.#changedAt = now;
-    clearTimeout(this.#rest);
-    this.#rest = setTimeout(() => (this.mesh = "fine"), restTime);
+    if (changed.has("values")) this.#rest.moved();
   }
 
   override render() {
     const { text, model } = this;
     const recipe = this.#recipe();
     const layout = reedLayout(Math.max(220, this.layoutWidth), this.lying);
-    const view = lampView(recipe, { ...layout, mesh: this.mesh });
+    const view = lampView(recipe, { ...layout, mesh: this.#rest.resting ? "fine" : "quick" });
     const missing = model.features.filter(
       ({ id }) => this.values[id] === undefined && id !== "hinging",
     );
@@ -121,7 +92,7 @@ export class ReedDrawing extends LitElement {
         @pointermove=${(event: PointerEvent) => this.#onMove(event, layout, recipe)}
         @pointerleave=${this.#onLeave}
       >
-        ${this.#tube(layout, view, recipe)} ${this.#blade(view)} ${this.#zones(view)}
+        ${this.#tube(layout, view, recipe)} ${lampPicture(view)} ${this.#zones(view)}
         ${this.#ends(layout)} ${this.#section(layout, recipe)}
         ${this.named ? partNames(layout, view, recipe.bladeLength, text.drawing.parts) : nothing}
       </svg>
@@ -175,12 +146,6 @@ export class ReedDrawing extends LitElement {
       .filter(({ id }) => this.values[id] !== undefined)
       .map(({ id, label }) => `${label.toLowerCase()} ${this.#shown(id, this.values[id]!)}`);
     return this.text.drawing.describe(parts);
-  }
-
-  #blade({ outline, bands }: LampView): SVGTemplateResult {
-    return svg`<g class="lamp">
-      ${bands.map(({ light, path }) => svg`<path d=${path} fill=${caneColour(Math.sqrt(light))}></path>`)}
-      <path class="edge" d=${outline}></path></g>`;
   }
 
   #tube(

@@ -8,6 +8,7 @@ import {
 import { bladeCrossSection, bladeThickness } from "../../src/acoustics/blade.js";
 import { beamFrequencies } from "../../src/acoustics/beam.js";
 import { closingLaw } from "../../src/acoustics/closing-law.js";
+import { flowCurve } from "../../src/acoustics/flow-curve.js";
 import { lipDialIds, lipDials, dialValue } from "../../src/acoustics/lip-dials.js";
 import {
   lipControls,
@@ -33,6 +34,7 @@ import { vibratingRegion } from "../../src/acoustics/vibrating-region.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { between, seeded, type Random } from "../engine/random-model.js";
 import { allRoundLip, cornerLips, randomLipRecipe } from "./lip-recipes.js";
+import { jumpBetween } from "./jump-between.js";
 import { stodolaFrequency } from "./stodola.js";
 
 const rest: LipState = { lip: 0, blow: 0 };
@@ -326,24 +328,16 @@ describe("the vibrating part", () => {
 });
 
 describe("as a slider moves", () => {
-  /** Halves the interval with the greatest change until next to nothing is left of it: what remains is a jump. */
-  function jumpBetween(f: (t: number) => number, steps: number): { at: number; size: number } {
-    const values = Array.from({ length: steps + 1 }, (_, i) => f(i / steps));
-    const scale = Math.max(...values.map(Math.abs), Number.MIN_VALUE);
-    const gaps = values.slice(1).map((value, i) => Math.abs(value - values[i]!));
-    const worst = gaps.indexOf(Math.max(...gaps));
-    let [a, b] = [worst / steps, (worst + 1) / steps];
-    for (let i = 0; i < 36; i += 1) {
-      const middle = (a + b) / 2;
-      const [left, right] = [Math.abs(f(middle) - f(a)), Math.abs(f(b) - f(middle))];
-      if (left > right) b = middle;
-      else a = middle;
-    }
-    return { at: (a + b) / 2, size: Math.abs(f(b) - f(a)) / scale };
-  }
-
-  const numbers: readonly (readonly [string, (response: LipResponse) => number])[] = [
+  /** Every number that the panel shows. */
+  const numbers: readonly (readonly [
+    string,
+    (response: LipResponse, reed: ReedMechanics, at: LipState) => number,
+  ])[] = [
     ...lipDialIds.map((id) => [id, (found: LipResponse) => dialValue(found, id)] as const),
+    ["opening width", (found) => found.opening.width],
+    ["opening height", (found) => found.opening.height],
+    ["peakBlow", (found) => found.peakBlow],
+    ["closure", (_found, reed, { lip }) => flowCurve(reed, lip).closure],
     ["closed", (found) => found.closed],
     ["usable", (found) => found.usable],
     ["flow", (found) => found.flow],
@@ -364,14 +358,26 @@ describe("as a slider moves", () => {
     stateAt: (t: number) => LipState,
     steps: number,
   ): string[] {
-    const known = new Map<number, LipResponse>();
-    const found = (t: number): LipResponse => {
-      const response = known.get(t) ?? respond(reedAt(t), stateAt(t));
-      known.set(t, response);
-      return response;
+    interface Found {
+      readonly reed: ReedMechanics;
+      readonly at: LipState;
+      readonly response: LipResponse;
+    }
+    const known = new Map<number, Found>();
+    const find = (t: number): Found => {
+      const [reed, at] = [reedAt(t), stateAt(t)];
+      return { reed, at, response: respond(reed, at) };
+    };
+    const found = (t: number): Found => {
+      const one = known.get(t) ?? find(t);
+      known.set(t, one);
+      return one;
     };
     return numbers.flatMap(([name, read]) => {
-      const { at, size } = jumpBetween((t) => read(found(t)), steps);
+      const { at, size } = jumpBetween((t) => {
+        const { response, reed, at: state } = found(t);
+        return read(response, reed, state);
+      }, steps);
       // Roots at the fold and the closure still leave a share of 1e-5 after 36 halvings.
       const marked = size <= 1e-4 || fromFold(reedAt(at), stateAt(at)) < 1e-6;
       return marked ? [] : [`${name} by ${size} at ${at}`];

@@ -10,6 +10,7 @@ import { flowPlot } from "../../src/drawing/flow-plot.js";
 import { lampView } from "../../src/drawing/lamp-view.js";
 import { openingPlot } from "../../src/drawing/opening-plot.js";
 import { plotAxes } from "../../src/drawing/plot-axes.js";
+import { pressureBar } from "../../src/drawing/pressure-bar.js";
 import { vibratingView } from "../../src/drawing/vibrating-view.js";
 import { allRoundLip, cornerLips } from "../acoustics/lip-recipes.js";
 import { pathPoints } from "./path-points.js";
@@ -194,5 +195,19 @@ describe("the bar of a dial", () => {
     expect(dialBar(3, 100)).toMatchObject({ left: 50, right: 100, beyond: true });
     expect(dialBar(0, 100)).toMatchObject({ left: 0, right: 50, beyond: true });
     expect(dialBar(undefined, 100)).toMatchObject({ left: 50, right: 50 });
+  });
+});
+
+describe("lips and breath end to end", () => {
+  test("each takes its share of the bar, and marks beyond its end are left out", () => {
+    expect(pressureBar({ lip: 2000, blow: 8000, closes: 12000, snaps: 11000 }, 200)).toEqual({
+      width: 200,
+      lips: 20,
+      both: 100,
+      snaps: 110,
+      closes: 120,
+    });
+    const far = pressureBar({ lip: 0, blow: 0, closes: 30000 }, 200);
+    expect(far).toEqual({ width: 200, lips: 0, both: 0, snaps: undefined, closes: undefined });
   });
 });

@@ -1,9 +1,11 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
+import { assumptions } from "../../src/acoustics/assumptions.js";
 import { readReadings } from "../../src/book/read-readings.js";
 import * as engine from "../../src/lib/engine.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
+import { lipWords } from "../../src/reed/lip-words.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const readme = readFileSync(`${root}README.md`, "utf8");
@@ -64,6 +66,31 @@ test("the README's table of features is the model's", () => {
     `${min}–${max}`,
     [gaugeError, corners.high, corners.low, corners.loud, weight].join(" | "),
   ]);
+  expect(told).toEqual(model);
+});
+
+test("the README's table of the lip model's constants is the model's", () => {
+  const told = readme
+    .split("\n")
+    .map((line) => line.split("|").map((cell) => cell.trim()))
+    .filter((cells) => cells.length === 8 && /^`\w+`$/.test(cells[2]!))
+    .map((cells) => cells.slice(1, 7));
+  const model = Object.entries(lipWords.assumptions.words).map(([id, { label, unit, factor }]) => {
+    const { value, min, max, basis, source } = assumptions[id as keyof typeof assumptions] as {
+      value: number;
+      min: number;
+      max: number;
+      basis: "assumption" | "range" | "law";
+      source?: string;
+    };
+    const shown = (one: number): string => String(Math.round(one * factor * 100) / 100);
+    const from = {
+      assumption: "assumption",
+      range: `assumption within a published range: ${source}`,
+      law: `assumption; the law after ${source}`,
+    }[basis];
+    return [label, `\`${id}\``, shown(value), `${shown(min)}–${shown(max)}`, unit, from];
+  });
   expect(told).toEqual(model);
 });
 

@@ -123,7 +123,7 @@ describe("every number of the panel has its words", () => {
 
   test("a change against the all-round reed, in numbers and in words", () => {
     expect(lipWords.change(1.093)).toBe("+9 %");
-    expect(lipWords.change(0.82)).toBe("-18 %");
+    expect(lipWords.change(0.82)).toBe("−18 %");
     expect(lipWords.change(1)).toBe("0 %");
     expect(lipWords.change(undefined)).toBe("–");
     expect(lipWords.degree("resonance", 1.093)).toBe("clearly higher");

@@ -1,4 +1,7 @@
 import type { LitElement } from "lit";
+import { assumed } from "../../src/acoustics/assumptions.js";
+import { presetState, type LipPresetId } from "../../src/acoustics/lip-presets.js";
+import { respond, withHinging } from "../../src/acoustics/lip-response.js";
 import { certaintyEllipse } from "../../src/engine/certainty.js";
 import { compileModel } from "../../src/engine/compile.js";
 import type { Values } from "../../src/engine/model.js";
@@ -11,14 +14,25 @@ import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import { targets } from "../../src/reed/targets.js";
 import { allRoundValues, type Layer } from "../../src/reed/bench.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
+import { lipMechanics, type LipReed } from "../../src/reed/lip-reed.js";
 import { define } from "../../src/widgets/define.js";
 import { ReedCompass } from "../../src/widgets/reed-compass.js";
 import { ReedDrawing } from "../../src/widgets/reed-drawing.js";
+import { ReedLipFlow } from "../../src/widgets/reed-lip-flow.js";
+import { ReedLipHeld } from "../../src/widgets/reed-lip-held.js";
+import { ReedLipOpening } from "../../src/widgets/reed-lip-opening.js";
+import { ReedLipPressures } from "../../src/widgets/reed-lip-pressures.js";
+import { ReedLipRegion } from "../../src/widgets/reed-lip-region.js";
 import { ReedTriangle } from "../../src/widgets/reed-triangle.js";
 
 define("reed-triangle", ReedTriangle);
 define("reed-compass", ReedCompass);
 define("reed-drawing", ReedDrawing);
+define("reed-lip-flow", ReedLipFlow);
+define("reed-lip-held", ReedLipHeld);
+define("reed-lip-opening", ReedLipOpening);
+define("reed-lip-pressures", ReedLipPressures);
+define("reed-lip-region", ReedLipRegion);
 
 /** A small picture: an element with its properties set. */
 export interface Scene {
@@ -62,6 +76,45 @@ function drawing(values: Values, width: number, lying: boolean, named = false): 
   element.layoutWidth = width;
   element.lying = lying;
   element.named = named;
+  return element;
+}
+
+function lipReed(name: string, preset: LipPresetId): LipReed {
+  const reedOf = lipMechanics(bassoonModel, reed(name), assumed)!;
+  return { name, reed: reedOf, response: respond(reedOf, presetState(preset)) };
+}
+
+function lipOpening(name: string, preset: LipPresetId, other?: string): LitElement {
+  const element = new ReedLipOpening();
+  element.model = bassoonModel;
+  element.mine = lipReed(name, preset);
+  if (other) element.other = lipReed(other, preset);
+  return element;
+}
+
+function lipRegion(name: string, preset: LipPresetId, other?: string): LitElement {
+  const element = new ReedLipRegion();
+  element.model = bassoonModel;
+  element.mine = lipReed(name, preset);
+  element.place = presetState(preset).place;
+  if (other) element.other = lipReed(other, preset);
+  return element;
+}
+
+function lipFlow(name: string, preset: LipPresetId, other?: string): LitElement {
+  const element = new ReedLipFlow();
+  element.mine = lipReed(name, preset);
+  element.at = presetState(preset);
+  if (other) element.other = lipReed(other, preset);
+  return element;
+}
+
+function lipHeld(hinging: number, hinges: string): LitElement {
+  const element = new ReedLipHeld();
+  element.reed = withHinging(lipReed("Heron", "middle").reed, hinging);
+  element.hinges = hinges;
+  element.pressed = 4500;
+  element.most = 14000;
   return element;
 }
 
@@ -137,5 +190,55 @@ export const scenes: readonly Scene[] = [
     name: "drawing-snipe-lying-named",
     says: "Snipe as a strip, with the parts of the reed named.",
     make: () => drawing(reed("Snipe"), 336, true, true),
+  },
+  {
+    name: "lip-opening-heron-bittern",
+    says: "Heron's opening under lips for the high register; Bittern's over it has closed to a line.",
+    make: () => lipOpening("Heron", "highRegister", "Bittern"),
+  },
+  {
+    name: "lip-opening-heron-soft",
+    says: "Under a soft low entry only the corners have met.",
+    make: () => lipOpening("Heron", "softLow"),
+  },
+  {
+    name: "lip-region-heron-high",
+    says: "Lips for the high register leave a short part of Heron to swing, with its corners closed.",
+    make: () => lipRegion("Heron", "highRegister"),
+  },
+  {
+    name: "lip-region-heron-loud-bittern",
+    says: "At full volume the lips lie far back; Bittern's swinging part as an outline.",
+    make: () => lipRegion("Heron", "fullVolume", "Bittern"),
+  },
+  {
+    name: "lip-flow-heron-snaps",
+    says: "Heron's air rises to its peak and snaps shut; what cannot be held is dotted.",
+    make: () => lipFlow("Heron", "middle"),
+  },
+  {
+    name: "lip-flow-snipe-bittern",
+    says: "Snipe under high lips beside Bittern as a thin line.",
+    make: () => lipFlow("Snipe", "highRegister", "Bittern"),
+  },
+  {
+    name: "lip-held-no-hinges",
+    says: "Without hinges more than half of all openings cannot be held.",
+    make: () => lipHeld(0, "without hinges"),
+  },
+  {
+    name: "lip-held-full-hinges",
+    says: "With full hinges every opening can be held.",
+    make: () => lipHeld(1, "with full hinges"),
+  },
+  {
+    name: "lip-pressures-heron",
+    says: "Lips and breath end to end, with the pressure at which Heron snaps shut.",
+    make: () => {
+      const element = new ReedLipPressures();
+      element.mine = lipReed("Heron", "middle");
+      element.at = presetState("middle");
+      return element;
+    },
   },
 ];
