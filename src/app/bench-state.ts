@@ -4,7 +4,7 @@ import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
 import { mapFor } from "./measured-map.js";
 import { pinned, swapped, unpinned, withAim, withTarget, type Moment } from "./moment.js";
-import { newBench, type Bench, type Layer } from "../reed/bench.js";
+import { newBench, type Bench, type Layer, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
 
@@ -33,6 +33,7 @@ export type BenchAction =
   | { readonly type: "lock-set"; readonly feature: FeatureId; readonly locked: boolean }
   | { readonly type: "finished-set"; readonly finished: boolean }
   | { readonly type: "unit-set"; readonly unit: LengthUnit }
+  | { readonly type: "page-set"; readonly page: PageName }
   | { readonly type: "target-set"; readonly target: string }
   | { readonly type: "aim-moved"; readonly aim: Blend; readonly gesture?: string }
   | { readonly type: "reed-pinned" }
@@ -89,6 +90,8 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       return step(state, withBench(present, { finished: action.finished }));
     case "unit-set":
       return viewed(state, { unit: action.unit });
+    case "page-set":
+      return viewed(state, { page: action.page });
     case "target-set":
       return step(state, withTarget(state.model, present, action.target));
     case "aim-moved":
@@ -194,8 +197,8 @@ function travelled(state: BenchState, way: "past" | "future"): BenchState {
   const { gesture: _open, before: _before, ...rest } = state;
   const reached = way === "past" ? state.past.at(-1) : state.future[0];
   if (!reached) return rest;
-  const { unit, layers } = state.present.bench;
-  const present = { ...reached, bench: { ...reached.bench, unit, layers } };
+  const { unit, layers, page } = state.present.bench;
+  const present = { ...reached, bench: { ...reached.bench, unit, layers, page } };
   return way === "past"
     ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
     : { ...rest, present, past: [...state.past, state.present], future: state.future.slice(1) };

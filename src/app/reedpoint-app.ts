@@ -5,7 +5,6 @@ import type { FeatureId, ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench, ownTarget } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import type { PictureWords } from "../drawing/png-text.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { define } from "../widgets/define.js";
 import type {
@@ -23,31 +22,24 @@ import { Announcer } from "./announcer.js";
 import { appStyle } from "./app-style.js";
 import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
-import { BenchComparison } from "./bench-comparison.js";
-import { BenchControls } from "./bench-controls.js";
-import { BenchDrawing } from "./bench-drawing.js";
 import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
 import { ReadingsDialog } from "./readings-dialog.js";
-import { BenchPlace } from "./bench-place.js";
-import { BenchRecipe } from "./bench-recipe.js";
-import { BenchWords, type Shown } from "./bench-words.js";
+import { BenchGrid } from "./bench-grid.js";
+import type { Shown } from "./bench-words.js";
 import { Pace } from "./pace.js";
+import { PageTabs } from "./page-tabs.js";
 import { PageRoom } from "./page-room.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
-import { viewBench, type BenchView } from "./bench-view.js";
+import { viewBench } from "./bench-view.js";
 import { told } from "./told.js";
 import { wayBetween } from "./way-between.js";
 import { undoKey } from "./undo-key.js";
 import { setTheme, type Theme } from "./theme.js";
 
 define("bench-header", BenchHeader);
-define("bench-drawing", BenchDrawing);
-define("bench-place", BenchPlace);
-define("bench-recipe", BenchRecipe);
-define("bench-words", BenchWords);
-define("bench-controls", BenchControls);
-define("bench-comparison", BenchComparison);
+define("page-tabs", PageTabs);
+define("bench-grid", BenchGrid);
 define("readings-dialog", ReadingsDialog);
 
 const moved = new Set<BenchAction["type"]>([
@@ -165,7 +157,6 @@ export class ReedpointApp extends LitElement {
 
   override render() {
     const now = this.#now();
-    const { view } = now;
     // The point follows every move; drawing and recipe every third frame, and words stand long enough to be read.
     const { gesture: open = "keys" } = this.state;
     const gesture = !open.startsWith("keys");
@@ -186,6 +177,11 @@ export class ReedpointApp extends LitElement {
         @link-asked=${this.#copyLink}
         @recipe-asked=${this.#goToRecipe}
       ></bench-header>
+      <page-tabs
+        .page=${this.state.present.bench.page}
+        .text=${this.text}
+        @bench-action=${this.#onAction}
+      ></page-tabs>
       ${this.#noticeBar()}
       <readings-dialog
         class="noPrint"
@@ -206,24 +202,16 @@ export class ReedpointApp extends LitElement {
         @feature-pointed=${this.#onPointed}
         @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
       >
-        <div class="page">
-          <main tabindex="-1" @focusin=${this.#onFocus}>
-            ${this.#place(view)}
-            <bench-words class="says" .shown=${worded} .text=${this.text}></bench-words>
-            ${this.#drawing(drawn)} ${this.#page.room.narrow ? this.#side(drawn, worded) : nothing}
-            <bench-controls
-              class="under"
-              .drawn=${drawn}
-              .worded=${worded}
-              .moves=${this.moves}
-              .picture=${this.#picture}
-              .pictureWords=${this.#pictureWords}
-              .text=${this.text}
-            ></bench-controls>
-            ${this.#page.room.narrow ? nothing : this.#side(drawn, worded)}
-          </main>
-        </div>
-        ${this.#page.room.narrow ? this.#recipe(drawn) : nothing}
+        <bench-grid
+          .now=${now}
+          .drawn=${drawn}
+          .worded=${worded}
+          .room=${this.#page.room}
+          .way=${this.way}
+          .moves=${this.moves}
+          .pointed=${this.pointed}
+          .text=${this.text}
+        ></bench-grid>
       </div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
@@ -239,81 +227,11 @@ export class ReedpointApp extends LitElement {
 
   #closeNotice(): void {
     this.notice = "";
-    this.renderRoot.querySelector<HTMLElement>("main")?.focus();
+    this.#grid.focus();
   }
 
-  #place(view: BenchView) {
-    return html`<bench-place
-      class="place ${this.#page.room.sticks ? "sticks" : ""}"
-      .narrow=${this.#page.room.narrow}
-      .bench=${this.state.present.bench}
-      .view=${view}
-      .way=${this.way}
-      .moves=${this.moves}
-      .greatestHeight=${this.#page.room.triangleHeight}
-      .text=${this.text}
-    ></bench-place>`;
-  }
-
-  /** Recipe and comparison; in one column the recipe is a sheet, and a comparison stands by the drawings. */
-  #side(drawn: Shown, worded: Shown) {
-    const { narrow } = this.#page.room;
-    if (narrow && !worded.view.comparison) return nothing;
-    return html`<div class="side">
-      ${narrow ? nothing : this.#recipe(drawn)}
-      ${
-        worded.view.comparison
-          ? html`<bench-comparison .shown=${worded} .text=${this.text}></bench-comparison>`
-          : nothing
-      }
-    </div>`;
-  }
-
-  #drawing({ state }: Shown) {
-    return html`<section class="card drawing" aria-label=${this.text.drawing.title}>
-      <bench-drawing
-        .model=${this.#model}
-        .bench=${state.present.bench}
-        .lying=${this.#page.room.narrow}
-        .pointed=${this.pointed}
-        .text=${this.text}
-      ></bench-drawing>
-    </section>`;
-  }
-
-  #recipe({ state, view }: Shown) {
-    return html`<bench-recipe
-      class="recipe"
-      .model=${this.#model}
-      .moment=${state.present}
-      .view=${view}
-      .pointed=${this.pointed}
-      .sheet=${this.#page.room.narrow}
-      .text=${this.text}
-      @sheet-opened=${this.#onSheet}
-    ></bench-recipe>`;
-  }
-
-  readonly #picture = (): SVGSVGElement => this.#placePart.picture;
-  readonly #pictureWords = (): PictureWords => this.#placePart.pictureWords;
-
-  get #placePart(): BenchPlace {
-    return this.renderRoot.querySelector<BenchPlace>("bench-place")!;
-  }
-
-  get #recipePart(): BenchRecipe {
-    return this.renderRoot.querySelector<BenchRecipe>("bench-recipe")!;
-  }
-
-  /** With the sheet up only the triangle is in sight: what else has the focus needs the room. */
-  #onFocus(event: Event): void {
-    const inSight = event.composedPath().includes(this.#placePart);
-    if (this.#page.room.narrow && !inSight) this.#recipePart.close();
-  }
-
-  /** The triangle comes to the top of the window, above the open sheet. */
-  #onSheet(): void {
-    this.renderRoot.querySelector(".place")?.scrollIntoView({ block: "start" });
+  get #grid(): BenchGrid {
+    return this.renderRoot.querySelector<BenchGrid>("bench-grid")!;
   }
 
   #onValue(event: ValuePickedEvent): void {
@@ -339,7 +257,7 @@ export class ReedpointApp extends LitElement {
   }
 
   #goToRecipe(): void {
-    void this.#recipePart.show();
+    this.#grid.showRecipe();
   }
 
   get #dialog(): ReadingsDialog {
@@ -373,17 +291,9 @@ export class ReedpointApp extends LitElement {
 
   #onAction({ action }: BenchActionEvent): void {
     this.#dispatch(action);
-    if (action.type === "reed-pinned") void this.#focusOn("bench-comparison");
-    if (action.type === "reed-unpinned") void this.#focusOn("bench-drawing");
+    if (action.type === "reed-pinned") void this.#grid.focusOn("bench-comparison");
+    if (action.type === "reed-unpinned") void this.#grid.focusOn("bench-drawing");
     if (action.type === "target-set" && action.target === ownTarget) this.moves = "aim";
-  }
-
-  /** The button that was pressed is gone: the focus goes to where its work is undone. */
-  async #focusOn(part: string): Promise<void> {
-    await this.updateComplete;
-    const element = this.renderRoot.querySelector<LitElement>(part);
-    await element?.updateComplete;
-    element?.focus();
   }
 
   #onTheme(event: ThemePickedEvent): void {

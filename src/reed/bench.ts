@@ -8,6 +8,9 @@ import { toThousandths, type LengthUnit } from "./units.js";
 /** What can be laid over the triangle. */
 export type Layer = (typeof layerNames)[number];
 
+/** The page of the app that is open. */
+export type PageName = (typeof pageNames)[number];
+
 /** A reed laid beside the one on the bench. */
 export interface PinnedReed {
   /** What it is called; empty for the all-round reed. */
@@ -34,6 +37,7 @@ export interface Bench {
   /** The reed to compare with. */
   readonly pinned?: PinnedReed;
   readonly layers: readonly Layer[];
+  readonly page: PageName;
 }
 
 /** The version of the compact form; another one is refused with a clear word. */
@@ -41,6 +45,9 @@ export const benchVersion = 1;
 
 /** The target whose place is the bench's own `aim`. */
 export const ownTarget = "own";
+
+/** The pages of the app, in the order of their tabs. */
+export const pageNames = ["bench", "lip"] as const;
 
 const layerNames = [
   "readingLines",
@@ -71,6 +78,7 @@ export function newBench(model: ReedModel): Bench {
     unit: "mm",
     target: "",
     layers: ["certainty"],
+    page: "bench",
   };
 }
 
@@ -95,6 +103,7 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     ["pinned", pinned ? cellsOf(pinned.values, model) : ""],
     ["pinnedReed", pinned?.reed ?? ""],
     ["layers", bench.layers.join(".") || "none"],
+    ["page", bench.page === "bench" ? "" : bench.page],
   ];
   return parts
     .filter(([, value]) => value !== "")
@@ -154,6 +163,7 @@ export function decodeBench(
     ...(aim ? { aim } : {}),
     ...(pinned ? { pinned } : {}),
     layers: readLayers(fields.get("layers"), told),
+    page: readNames(fields.get("page"), pageNames, "page", told)[0] ?? "bench",
   };
   return { bench, problems };
 }

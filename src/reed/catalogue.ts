@@ -161,6 +161,8 @@ export const english = {
     thou: { name: "1/1000 inch", sign: "thou", spoken: "thousandths of an inch" },
   },
 
+  pages: { title: "Pages", bench: "Bench", lip: "Lip and opening" },
+
   bar: {
     reed: "Reed",
     allRound: "All-round reed",

@@ -48,6 +48,7 @@ describeWalks("the bench in Chromium", (walk) => {
         new Promise<boolean>((resolve) => {
           const handle = document
             .querySelector("reedpoint-app")!
+            .shadowRoot!.querySelector("bench-grid")!
             .shadowRoot!.querySelector("bench-place")!
             .shadowRoot!.querySelector("reed-triangle")!.shadowRoot!;
           const at = () => handle.querySelector(".handle")!.getAttribute("transform");

@@ -12,6 +12,7 @@ async function watchPoint(bench: BenchPage, reed: string): Promise<string[]> {
     Object.assign(window, { seen });
     const triangle = document
       .querySelector("reedpoint-app")!
+      .shadowRoot!.querySelector("bench-grid")!
       .shadowRoot!.querySelector("bench-place")!
       .shadowRoot!.querySelector("reed-triangle")!.shadowRoot!;
     const note = (): void => {

@@ -72,7 +72,9 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
   test("a script from right to left turns the page, and the corners of the triangle stay", async () => {
     const page = await speak("rtl", 1440);
     const seen = await page.evaluate(() => {
-      const app = document.querySelector("reedpoint-app")!.shadowRoot!;
+      const app = document
+        .querySelector("reedpoint-app")!
+        .shadowRoot!.querySelector("bench-grid")!.shadowRoot!;
       const left = (selector: string): number =>
         app.querySelector(selector)!.getBoundingClientRect().left;
       const triangle = app

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import {
+  pageNames,
   thousandthsBlend,
   allRoundValues,
   decodeBench,
@@ -48,6 +49,7 @@ const anyBench: fc.Arbitrary<Bench> = fc.record({
     "eachPull",
     "reach",
   ]),
+  page: fc.constantFrom(...pageNames),
 });
 
 const anyAim = fc
@@ -123,6 +125,7 @@ const reed: Bench = {
   unit: "thou",
   target: "softLow",
   layers: ["readingLines"],
+  page: "lip",
 };
 const { spine: _spine, ...withoutSpine } = reed.values;
 
@@ -180,6 +183,13 @@ describe("a broken field is told, and the rest is kept", () => {
       /^unit names "cubit"; allowed: mm, in, thou/,
       { unit: "mm" },
     ],
+    [
+      "an unknown page",
+      "page",
+      "attic",
+      /^page names "attic"; allowed: bench, lip/,
+      { page: "bench" },
+    ],
     ["an unknown layer", "layers", "readingLines.fog", /^layers names "fog"; allowed/, {}],
     ["another flag", "finished", "yes", /^finished is "yes"; allowed: 1 or 0/, { finished: false }],
     ["an aim of too much", "aim", "700.400", /^aim is "700.400"; allowed: the shares/, {}],
@@ -215,6 +225,7 @@ describe("a broken field is told, and the rest is kept", () => {
     ["locked", { locked: [] }],
     ["unit", { unit: "mm" }],
     ["layers", { layers: ["certainty"] }],
+    ["page", { page: "bench" }],
     ["finished", { finished: false }],
     ["reed", { reed: "" }],
   ] as const)("a missing %s is no problem: it is as on a new bench", (field, change) => {

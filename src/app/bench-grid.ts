@@ -1,0 +1,191 @@
+import { LitElement, html, nothing } from "lit";
+import type { PictureWords } from "../drawing/png-text.js";
+import type { Blend } from "../engine/blend.js";
+import type { FeatureId } from "../engine/model.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { define } from "../widgets/define.js";
+import { look } from "../widgets/look.js";
+import type { Handle } from "../widgets/triangle-drag.js";
+import { BenchComparison } from "./bench-comparison.js";
+import { BenchControls } from "./bench-controls.js";
+import { BenchDrawing } from "./bench-drawing.js";
+import { BenchLip } from "./bench-lip.js";
+import { BenchPlace } from "./bench-place.js";
+import { BenchRecipe } from "./bench-recipe.js";
+import { BenchWords, type Shown } from "./bench-words.js";
+import { gridStyle } from "./grid-style.js";
+import type { Room } from "./page-width.js";
+
+define("bench-drawing", BenchDrawing);
+define("bench-place", BenchPlace);
+define("bench-recipe", BenchRecipe);
+define("bench-words", BenchWords);
+define("bench-controls", BenchControls);
+define("bench-comparison", BenchComparison);
+define("bench-lip", BenchLip);
+
+/** Where the parts of a page stand: in one column, in two, in three. */
+export class BenchGrid extends LitElement {
+  static override styles = [look, gridStyle];
+
+  static override properties = {
+    now: { attribute: false },
+    drawn: { attribute: false },
+    worded: { attribute: false },
+    room: { attribute: false },
+    way: { attribute: false },
+    moves: { type: String },
+    pointed: { type: String },
+    text: { attribute: false },
+  };
+
+  /** What the point, the drawings and the words show: under a fast gesture each at its own pace. */
+  declare now: Shown;
+  declare drawn: Shown;
+  declare worded: Shown;
+  declare room: Room;
+  /** Along which the point is seen going to its new place. */
+  declare way: readonly Blend[];
+  /** What clicks and keys move on the triangle. */
+  declare moves: Handle;
+  /** The feature at whose place the pointer or the keyboard is. */
+  declare pointed: FeatureId | undefined;
+  declare text: Catalogue;
+
+  constructor() {
+    super();
+    this.text = english;
+    this.way = [];
+    this.moves = "point";
+  }
+
+  override render() {
+    const { page } = this.now.state.present.bench;
+    const { narrow } = this.room;
+    return html`<div class="page">
+        <main tabindex="-1" class="${page}Page" @focusin=${this.#onFocus}>
+          ${page === "lip" ? this.#lip() : this.#bench()}
+        </main>
+      </div>
+      ${narrow ? this.#recipe() : nothing}`;
+  }
+
+  #bench() {
+    const { text, drawn, worded } = this;
+    const { narrow } = this.room;
+    return html`${this.#place()}
+      <bench-words class="says" .shown=${worded} .text=${text}></bench-words>
+      ${this.#drawing()} ${narrow ? this.#side() : nothing}
+      <bench-controls
+        class="under"
+        .drawn=${drawn}
+        .worded=${worded}
+        .moves=${this.moves}
+        .picture=${this.#picture}
+        .pictureWords=${this.#pictureWords}
+        .text=${text}
+      ></bench-controls>
+      ${narrow ? nothing : this.#side()}`;
+  }
+
+  #lip() {
+    return html`<bench-lip class="wide" .state=${this.drawn.state} .text=${this.text}></bench-lip>
+      ${this.room.narrow ? nothing : html`<div class="side">${this.#recipe()}</div>`}`;
+  }
+
+  #place() {
+    const { state, view } = this.now;
+    return html`<bench-place
+      class="place ${this.room.sticks ? "sticks" : ""}"
+      .narrow=${this.room.narrow}
+      .bench=${state.present.bench}
+      .view=${view}
+      .way=${this.way}
+      .moves=${this.moves}
+      .greatestHeight=${this.room.triangleHeight}
+      .text=${this.text}
+    ></bench-place>`;
+  }
+
+  /** Recipe and comparison; in one column the recipe is a sheet, and a comparison stands by the drawings. */
+  #side() {
+    const { worded } = this;
+    const { narrow } = this.room;
+    if (narrow && !worded.view.comparison) return nothing;
+    return html`<div class="side">
+      ${narrow ? nothing : this.#recipe()}
+      ${
+        worded.view.comparison
+          ? html`<bench-comparison .shown=${worded} .text=${this.text}></bench-comparison>`
+          : nothing
+      }
+    </div>`;
+  }
+
+  #drawing() {
+    const { state } = this.drawn;
+    return html`<section class="card drawing" aria-label=${this.text.drawing.title}>
+      <bench-drawing
+        .model=${this.now.state.model}
+        .bench=${state.present.bench}
+        .lying=${this.room.narrow}
+        .pointed=${this.pointed}
+        .text=${this.text}
+      ></bench-drawing>
+    </section>`;
+  }
+
+  #recipe() {
+    const { state, view } = this.drawn;
+    return html`<bench-recipe
+      class="recipe"
+      .model=${this.now.state.model}
+      .moment=${state.present}
+      .view=${view}
+      .pointed=${this.pointed}
+      .sheet=${this.room.narrow}
+      .text=${this.text}
+      @sheet-opened=${this.#onSheet}
+    ></bench-recipe>`;
+  }
+
+  readonly #picture = (): SVGSVGElement => this.#placePart.picture;
+  readonly #pictureWords = (): PictureWords => this.#placePart.pictureWords;
+
+  get #placePart(): BenchPlace {
+    return this.renderRoot.querySelector<BenchPlace>("bench-place")!;
+  }
+
+  get #recipePart(): BenchRecipe {
+    return this.renderRoot.querySelector<BenchRecipe>("bench-recipe")!;
+  }
+
+  /** With the sheet up only the triangle is in sight: what else has the focus needs the room. */
+  #onFocus(event: Event): void {
+    const inSight = event.composedPath().includes(this.#placePart);
+    if (this.room.narrow && !inSight) this.#recipePart.close();
+  }
+
+  /** The triangle comes to the top of the window, above the open sheet. */
+  #onSheet(): void {
+    this.renderRoot.querySelector(".place")?.scrollIntoView({ block: "start" });
+  }
+
+  /** On the page itself, when what had the focus is gone. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("main")?.focus();
+  }
+
+  /** The button that was pressed is gone: the focus goes to the part where its work is undone. */
+  async focusOn(part: string): Promise<void> {
+    await this.updateComplete;
+    const element = this.renderRoot.querySelector<LitElement>(part);
+    await element?.updateComplete;
+    element?.focus();
+  }
+
+  /** Brings the recipe into sight, with the focus in it. */
+  showRecipe(): void {
+    void this.#recipePart.show();
+  }
+}
