@@ -1,19 +1,26 @@
-import { LitElement, html, nothing } from "lit";
+import { LitElement, html, nothing, type PropertyValues } from "lit";
 import type { PictureWords } from "../drawing/png-text.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { AtRest } from "../widgets/at-rest.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BenchComparison } from "./bench-comparison.js";
 import { BenchControls } from "./bench-controls.js";
 import { BenchDrawing } from "./bench-drawing.js";
+import { BenchGains } from "./bench-gains.js";
 import { BenchLip } from "./bench-lip.js";
 import { BenchPlace } from "./bench-place.js";
+import { BenchPlan } from "./bench-plan.js";
 import { BenchRecipe } from "./bench-recipe.js";
+import { BenchTrouble } from "./bench-trouble.js";
 import { BenchWords, type Shown } from "./bench-words.js";
+import { drawnAdvice } from "./drawn-advice.js";
 import { gridStyle } from "./grid-style.js";
+import { planGridStyle } from "./plan-grid-style.js";
+import { planner, type PlanView } from "./plan-view.js";
 import type { Room } from "./page-width.js";
 
 define("bench-drawing", BenchDrawing);
@@ -23,10 +30,13 @@ define("bench-words", BenchWords);
 define("bench-controls", BenchControls);
 define("bench-comparison", BenchComparison);
 define("bench-lip", BenchLip);
+define("bench-plan", BenchPlan);
+define("bench-gains", BenchGains);
+define("bench-trouble", BenchTrouble);
 
 /** Where the parts of a page stand: in one column, in two, in three. */
 export class BenchGrid extends LitElement {
-  static override styles = [look, gridStyle];
+  static override styles = [look, gridStyle, planGridStyle];
 
   static override properties = {
     now: { attribute: false },
@@ -52,6 +62,9 @@ export class BenchGrid extends LitElement {
   declare pointed: FeatureId | undefined;
   declare text: Catalogue;
 
+  readonly #rest = new AtRest(this);
+  readonly #planFor = planner();
+
   constructor() {
     super();
     this.text = english;
@@ -59,12 +72,17 @@ export class BenchGrid extends LitElement {
     this.moves = "point";
   }
 
+  override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get("now") as Shown | undefined;
+    if (before && before.state.present !== this.now.state.present) this.#rest.moved();
+  }
+
   override render() {
     const { page } = this.now.state.present.bench;
     const { narrow } = this.room;
     return html`<div class="page">
         <main tabindex="-1" class="${page}Page" @focusin=${this.#onFocus}>
-          ${page === "lip" ? this.#lip() : this.#bench()}
+          ${page === "lip" ? this.#lip() : page === "plan" ? this.#planPage() : this.#bench()}
         </main>
       </div>
       ${narrow ? this.#recipe() : nothing}`;
@@ -88,18 +106,47 @@ export class BenchGrid extends LitElement {
       ${narrow ? nothing : this.#side()}`;
   }
 
+  #planPage() {
+    const { text, now } = this;
+    const plan = this.#plan();
+    const seen = this.#rest.resting ? now : this.worded;
+    return html`${this.#place(plan)}
+      <bench-plan
+        class="plan"
+        .shown=${seen}
+        .plan=${plan}
+        .resting=${this.#rest.resting}
+        .moves=${this.moves}
+        .text=${text}
+      ></bench-plan>
+      <bench-trouble
+        class="trouble"
+        .shown=${seen}
+        .text=${text}
+        @plan-asked=${() => this.focusOn("bench-plan")}
+      ></bench-trouble>
+      <bench-gains class="gains" .shown=${seen} .plan=${plan} .text=${text}></bench-gains>
+      ${this.room.narrow ? nothing : html`<div class="side">${this.#recipe()}</div>`}`;
+  }
+
+  /** Plans are worked out where they are shown, and only when the point rests. */
+  #plan(): PlanView | undefined {
+    return this.#rest.resting ? this.#planFor(this.now.state, this.text) : undefined;
+  }
+
   #lip() {
     return html`<bench-lip class="wide" .state=${this.drawn.state} .text=${this.text}></bench-lip>
       ${this.room.narrow ? nothing : html`<div class="side">${this.#recipe()}</div>`}`;
   }
 
-  #place() {
+  #place(plan?: PlanView) {
     const { state, view } = this.now;
     return html`<bench-place
       class="place ${this.room.sticks ? "sticks" : ""}"
       .narrow=${this.room.narrow}
       .bench=${state.present.bench}
       .view=${view}
+      .advice=${drawnAdvice(state, plan, this.text)}
       .way=${this.way}
       .moves=${this.moves}
       .greatestHeight=${this.room.triangleHeight}
@@ -140,7 +187,7 @@ export class BenchGrid extends LitElement {
     return html`<bench-recipe
       class="recipe"
       .model=${this.now.state.model}
-      .moment=${state.present}
+      .state=${state}
       .view=${view}
       .pointed=${this.pointed}
       .sheet=${this.room.narrow}

@@ -1,12 +1,14 @@
 import type { Blend } from "../engine/blend.js";
-import { finishingFreedom } from "../engine/freedom.js";
-import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
+import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-state.js";
+import { freedomOf } from "./bench-freedom.js";
 import { mapFor } from "./measured-map.js";
 import { pinned, swapped, unpinned, withAim, withTarget, type Moment } from "./moment.js";
 import { newBench, type Bench, type Layer, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
+import { step, travelled, viewed } from "./undo-step.js";
 
 /** The one state of the bench page. */
 export interface BenchState {
@@ -18,10 +20,13 @@ export interface BenchState {
   readonly gesture?: string;
   /** What was before the gesture that runs: a gesture that ends where it began has done nothing. */
   readonly before?: Pick<BenchState, "present" | "past" | "future">;
+  /** What is asked, tried and looked at of stand-ins, plans, qualities and troubles. */
+  readonly advice: AdviceState;
 }
 
 /** Everything a user can do to a bench. */
 export type BenchAction =
+  | AdviceAction
   | {
       readonly type: "value-set";
       readonly feature: FeatureId;
@@ -58,11 +63,15 @@ export type BenchAction =
   | { readonly type: "undo" }
   | { readonly type: "redo" };
 
-const mostUndo = 200;
-
 /** The state of a page that has just been opened. */
 export function startState(model: ReedModel, bench: Bench = newBench(model)): BenchState {
-  return { model, present: { bench, readings: {} }, past: [], future: [] };
+  return {
+    model,
+    present: { bench, readings: {} },
+    past: [],
+    future: [],
+    advice: { judged: {} },
+  };
 }
 
 /**
@@ -116,31 +125,13 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       return travelled(state, "past");
     case "redo":
       return travelled(state, "future");
+    default:
+      return reduceAdvice(state, action);
   }
-}
-
-/** A new moment; within one gesture it takes the place of the last one. */
-function step(state: BenchState, present: Moment, gesture?: string): BenchState {
-  if (present === state.present) return state;
-  const { model, past, future } = state;
-  const same = gesture !== undefined && gesture === state.gesture;
-  const before = same ? state.before : { present: state.present, past, future };
-  return {
-    model,
-    present,
-    past: same ? past : [...past, state.present].slice(-mostUndo),
-    future: [],
-    ...(gesture === undefined || !before ? {} : { gesture, before }),
-  };
 }
 
 function withBench({ bench, readings }: Moment, change: Partial<Bench>): Moment {
   return { bench: { ...bench, ...change }, readings };
-}
-
-/** How the bench is looked at is no step of undo. */
-function viewed(state: BenchState, change: Partial<Bench>): BenchState {
-  return { ...state, present: { ...state.present, bench: { ...state.present.bench, ...change } } };
 }
 
 function withValue(moment: Moment, feature: FeatureId, value: number | undefined): Moment {
@@ -161,7 +152,8 @@ function loaded(
   moment: Moment,
   { reed, values, readings = {} }: { reed: string; values: Values; readings?: Moment["readings"] },
 ): Moment {
-  return { bench: { ...moment.bench, reed, values, locked: [], finished: reed !== "" }, readings };
+  const { done: _others, ...bench } = moment.bench;
+  return { bench: { ...bench, reed, values, locked: [], finished: reed !== "" }, readings };
 }
 
 function taken(
@@ -176,8 +168,9 @@ function taken(
     ? { values: {}, readings: {} }
     : { values: moment.bench.values, readings: moment.readings };
   const values = { ...kept.values, ...Object.fromEntries(means) };
+  const { done, ...bench } = moment.bench;
   return {
-    bench: { ...moment.bench, reed, values, finished: true },
+    bench: { ...bench, ...(done && !fresh ? { done } : {}), reed, values, finished: true },
     readings: { ...kept.readings, ...readings },
   };
 }
@@ -188,20 +181,10 @@ function reset({ model, present }: BenchState): Moment {
     reed: _reed,
     locked: _locked,
     finished: _finished,
+    done: _done,
     ...kept
   } = present.bench;
   return { bench: { ...newBench(model), ...kept }, readings: {} };
-}
-
-function travelled(state: BenchState, way: "past" | "future"): BenchState {
-  const { gesture: _open, before: _before, ...rest } = state;
-  const reached = way === "past" ? state.past.at(-1) : state.future[0];
-  if (!reached) return rest;
-  const { unit, layers, page } = state.present.bench;
-  const present = { ...reached, bench: { ...reached.bench, unit, layers, page } };
-  return way === "past"
-    ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
-    : { ...rest, present, past: [...state.past, state.present], future: state.future.slice(1) };
 }
 
 /**
@@ -242,12 +225,6 @@ function isSameBench(a: Bench, b: Bench): boolean {
   const ids = Object.keys({ ...a.values, ...b.values });
   const aim = (bench: Bench): string => `${bench.target} ${bench.aim?.join(" ")}`;
   return ids.every((id) => a.values[id] === b.values[id]) && aim(a) === aim(b);
-}
-
-/** What the features may do when the recipe follows the point. */
-function freedomOf(model: ReedModel, bench: Bench, from: Values): Freedom {
-  const finishing = bench.finished ? finishingFreedom(model, from) : {};
-  return { ...finishing, ...Object.fromEntries(bench.locked.map((id) => [id, { locked: true }])) };
 }
 
 /** The recipe for the point that was asked for, and what stopped it. */

@@ -9,12 +9,11 @@ import { bassoonActions } from "../reed/bassoon.js";
 import { place, type Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
-import { readingsSummary } from "../reed/repeats.js";
 import { describeReed } from "../reed/sentence.js";
 import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
+import { gaugeErrors } from "./gauge-errors.js";
 import { mapFor } from "./measured-map.js";
-import type { Moment } from "./moment.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
 export interface BenchView {
@@ -62,7 +61,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
       stoppedBy: [],
     };
   const placed = place(map, values);
-  const gaugeError = gaugeErrors(present);
+  const gaugeError = gaugeErrors(present.readings);
   const ghost = placeBefore(state);
   const ellipse = certaintyEllipse(map, { gaugeError });
   const doubt = Math.sqrt(Math.max(...[0, 1, 2].map((k) => ellipse.covariance[k]![k]!)));
@@ -105,16 +104,6 @@ function reachOf({ model, present: { bench } }: BenchState, map: BlendMap): Benc
     easy: actionReach(map, values, bassoonActions, freedom).polygon,
     full: actionReach(map, values, bassoonActions, freedom, { amounts: "max" }).polygon,
   };
-}
-
-/** Three or more readings of one place say more of the gauge than its usual error does. */
-function gaugeErrors({ readings }: Moment): Record<FeatureId, number> {
-  const errors: Record<FeatureId, number> = {};
-  for (const [id, all] of Object.entries(readings)) {
-    const { gaugeError } = readingsSummary(id, all);
-    if (gaugeError !== undefined) errors[id] = gaugeError;
-  }
-  return errors;
 }
 
 function placeBefore({ model, past, present }: BenchState): Blend | undefined {

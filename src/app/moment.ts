@@ -56,6 +56,6 @@ export function unpinned(moment: Moment): Moment {
 export function swapped(moment: Moment): Moment {
   const { bench } = moment;
   if (!bench.pinned) return moment;
-  const { reed, values, pinned: other } = bench;
-  return { bench: { ...bench, ...other, locked: [], pinned: { reed, values } }, readings: {} };
+  const { reed, values, pinned: other, done: _done, ...rest } = bench;
+  return { bench: { ...rest, ...other, locked: [], pinned: { reed, values } }, readings: {} };
 }

@@ -33,6 +33,7 @@ export class ReedDrawing extends LitElement {
     lying: { type: Boolean },
     brief: { type: Boolean },
     pointed: { type: String },
+    marked: { attribute: false },
     text: { attribute: false },
     layoutWidth: { state: true },
     named: { state: true },
@@ -49,6 +50,8 @@ export class ReedDrawing extends LitElement {
   declare brief: boolean;
   /** The feature whose place is to be marked. */
   declare pointed: FeatureId | undefined;
+  /** More features whose places are to be marked. */
+  declare marked: readonly FeatureId[];
   declare text: Catalogue;
   declare layoutWidth: number;
   declare named: boolean;
@@ -61,6 +64,7 @@ export class ReedDrawing extends LitElement {
     this.unit = "mm";
     this.lying = false;
     this.brief = false;
+    this.marked = [];
     this.text = english;
     this.layoutWidth = 300;
     this.named = false;
@@ -130,6 +134,11 @@ export class ReedDrawing extends LitElement {
       BladeRecipe;
   }
 
+  /** The class of what is marked: because of the pointer, or from outside. */
+  #mark(...ids: readonly FeatureId[]): string {
+    return ids.some((id) => id === this.pointed || this.marked.includes(id)) ? "pointed" : "";
+  }
+
   #shown(id: FeatureId, value: number): string {
     const feature = this.model.features.find((one) => one.id === id)!;
     return `${readingText(feature, value, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`.trim();
@@ -162,8 +171,8 @@ export class ReedDrawing extends LitElement {
         : `${round(middle[0] + across)},${round(middle[1] + along * scale)}`;
     const collar = half + scale / 2;
     const wire = (along: number, id: string): SVGTemplateResult =>
-      svg`<path class="wire ${this.pointed === id ? "pointed" : ""}" d="M${place(along, -half - 3)}L${place(along, half + 3)}M${place(along + 0.45, -half - 3)}L${place(along + 0.45, half + 3)}"></path>`;
-    return svg`<path class="bark ${this.pointed === "throatWidth" ? "pointed" : ""}"
+      svg`<path class="wire ${this.#mark(id)}" d="M${place(along, -half - 3)}L${place(along, half + 3)}M${place(along + 0.45, -half - 3)}L${place(along + 0.45, half + 3)}"></path>`;
+    return svg`<path class="bark ${this.#mark("throatWidth")}"
         d="M${place(0, -collar)}L${place(0, collar)}L${place(1.6, half)}L${place(10, half * 0.94)}L${place(10, -half * 0.94)}L${place(1.6, -half)}Z"></path>
       ${wire(2.2, "firstWire")} ${wire(7.6, "secondWire")}`;
   }
@@ -173,7 +182,7 @@ export class ReedDrawing extends LitElement {
       ({
         feature,
         spots,
-      }) => svg`<g class="zone ${this.pointed === feature ? "pointed" : ""}" data-feature=${feature}>
+      }) => svg`<g class="zone ${this.#mark(feature)}" data-feature=${feature}>
         ${spots.map(({ x, y }) => svg`<circle class="grasp" cx=${x} cy=${y} r="12"></circle><circle class="spot" cx=${x} cy=${y} r="3"></circle>`)}
       </g>`,
     )}`;
@@ -198,11 +207,11 @@ export class ReedDrawing extends LitElement {
       const id = `${which}Wire`;
       const { rx, ry } = tubeShape(recipe.throatWidth, recipe[id]!, scale * 0.86);
       const circle = round((recipe.throatWidth * scale * 0.86) / 2);
-      return svg`<g class="end ${this.pointed === id ? "pointed" : ""}" data-feature=${id} transform="translate(${round(x)} ${round(y)})">
+      return svg`<g class="end ${this.#mark(id)}" data-feature=${id} transform="translate(${round(x)} ${round(y)})">
         <circle class="ideal" r=${circle}></circle><ellipse class="ring" rx=${rx} ry=${ry}></ellipse>
         ${caption(text.drawing.wire(which), id, captions[1] - y)}</g>`;
     };
-    const on = this.pointed === "openingHeight" || this.pointed === "openingWidth" ? "pointed" : "";
+    const on = this.#mark("openingHeight", "openingWidth");
     return svg`<g class="end ${on}" data-feature="openingHeight" transform="translate(${round(opening[0])} ${round(opening[1])})">
         <path class="lens" d=${lens.path}></path>
         ${caption(text.drawing.opening, "openingHeight", captions[0] - opening[1])}</g>

@@ -6,6 +6,7 @@ import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingText, unitSign, unitSpoken } from "../reed/reading-text.js";
 import { typedReading } from "../reed/typed-reading.js";
 import type { LengthUnit } from "../reed/units.js";
+import { StandInsAskedEvent } from "./advice-events.js";
 import { define } from "./define.js";
 import {
   FeaturePointedEvent,
@@ -29,6 +30,7 @@ define("reed-feature-slider", ReedFeatureSlider);
  * @fires value-picked - another value, in the feature's own unit; undefined: not measured
  * @fires gesture-ended - the slider is let go or left
  * @fires lock-picked - locked or freed
+ * @fires stand-ins-asked - its stand-ins are to be listed, or no more
  */
 export class ReedFeatureRow extends LitElement {
   static override styles = [look, featureRowStyle];
@@ -40,6 +42,7 @@ export class ReedFeatureRow extends LitElement {
     locked: { type: Boolean },
     pointed: { type: Boolean },
     unit: { type: String },
+    asked: { type: Boolean },
     note: { type: String },
     earlier: { attribute: false },
     text: { attribute: false },
@@ -56,6 +59,8 @@ export class ReedFeatureRow extends LitElement {
   declare locked: boolean;
   /** Marked, because the pointer is at its place on the reed. */
   declare pointed: boolean;
+  /** Its stand-ins are listed below. */
+  declare asked: boolean;
   declare unit: LengthUnit;
   /** A remark under the row: how many readings, or that they disagree. */
   declare note: string;
@@ -71,6 +76,7 @@ export class ReedFeatureRow extends LitElement {
     this.text = english;
     this.locked = false;
     this.pointed = false;
+    this.asked = false;
     this.unit = "mm";
     this.note = "";
     this.problem = "";
@@ -89,7 +95,7 @@ export class ReedFeatureRow extends LitElement {
       >
         <button
           class="name"
-          aria-expanded=${this.open}
+          aria-expanded=${this.open || this.asked}
           title=${text.recipe.howTo(feature.label)}
           @click=${this.#toggleHow}
         >
@@ -105,7 +111,12 @@ export class ReedFeatureRow extends LitElement {
       >
         ${remark}
       </p>
-      <p class="how" ?hidden=${!this.open}>${feature.howToMeasure} ${this.#range()}</p>`;
+      <div class="how" ?hidden=${!this.open && !this.asked}>
+        <p>${feature.howToMeasure} ${this.#range()}</p>
+        <button class="ask" aria-expanded=${this.asked} @click=${this.#ask}>
+          ${text.planPage.standIns.ask(feature.label)}
+        </button>
+      </div>`;
   }
 
   /** A value that comes from elsewhere (another reed, undo) ends what was typed and not taken. */
@@ -220,8 +231,22 @@ export class ReedFeatureRow extends LitElement {
     return text.recipe.outside(...this.#usual(), unitSign(feature, unit, text));
   }
 
+  /** Closing the row closes its stand-ins too. */
   #toggleHow(): void {
-    this.open = !this.open;
+    if (this.asked) {
+      this.open = false;
+      this.#ask();
+    } else this.open = !this.open;
+  }
+
+  #ask(): void {
+    if (!this.asked) this.open = true;
+    this.dispatchEvent(new StandInsAskedEvent(this.asked ? undefined : this.feature.id));
+  }
+
+  /** On the button that asks for stand-ins: where who has closed their list goes on. */
+  focusAsk(): void {
+    this.renderRoot.querySelector<HTMLElement>(".ask")?.focus();
   }
 
   #end(): void {

@@ -26,6 +26,8 @@ import {
   type DrawnReach,
   type DrawnTarget,
 } from "./triangle-layers.js";
+import { adviceLayer, contourLayer, type DrawnAdvice } from "./triangle-advice.js";
+import { triangleAdviceStyle } from "./triangle-advice-style.js";
 import { triangleStyle } from "./triangle-style.js";
 import { ghostMark, pinnedMark, pointMark, type DrawnReed } from "./triangle-point.js";
 import { groundLayer } from "./triangle-ground.js";
@@ -40,7 +42,7 @@ const order = ["high", "low", "loud"] as const;
  * @fires gesture-ended - when a drag or a row of key presses is over
  */
 export class ReedTriangle extends LitElement {
-  static override styles = [look, triangleStyle];
+  static override styles = [look, triangleStyle, triangleAdviceStyle];
 
   static override properties = {
     blend: { attribute: false },
@@ -51,6 +53,7 @@ export class ReedTriangle extends LitElement {
     reach: { attribute: false },
     target: { attribute: false },
     pinned: { attribute: false },
+    advice: { attribute: false },
     way: { attribute: false },
     moves: { type: String },
     still: { type: Boolean },
@@ -72,6 +75,7 @@ export class ReedTriangle extends LitElement {
   declare target: DrawnTarget | undefined;
   /** Another reed to compare with. */
   declare pinned: DrawnReed | undefined;
+  declare advice: DrawnAdvice | undefined;
   /** Along which the point is seen going to a new blend; fewer than two places: it jumps. */
   declare way: readonly Blend[];
   /** What clicks and keys move; "aim" only where the target is one's own. */
@@ -169,13 +173,14 @@ export class ReedTriangle extends LitElement {
       @pointercancel=${this.#drag.onUp}
       @click=${this.#drag.onClick}
     >
-      ${guard([frame.flat().join(" ")], () => groundLayer(frame))} ${centreMark(frame)}
+      ${guard([frame.flat().join(" ")], () => groundLayer(frame))}
+      ${contourLayer(this.advice?.contours, frame)} ${centreMark(frame)}
       ${cornerLabels(layout, this.blend, this.em, this.text)} ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
-      ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
+      ${this.#names(layout)} ${adviceLayer(this.advice ?? {}, layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
     </svg>`;
   }
 
@@ -204,8 +209,8 @@ export class ReedTriangle extends LitElement {
 
   /** The centre's name would stand in the way of the point, of names and of arrows. */
   #isCentreNamed(): boolean {
-    const { target, pinned, chain, blend } = this;
-    const free = !target && !pinned && chain.length === 0;
+    const { target, pinned, chain, blend, advice } = this;
+    const free = !target && !pinned && chain.length === 0 && !advice;
     return free && blend !== undefined && blendDistance(blend, centreBlend) > 0.16;
   }
 
@@ -233,7 +238,8 @@ export class ReedTriangle extends LitElement {
   #dragHost(): DragHost {
     return {
       handles: () => this.#handles(),
-      inside: (place) => isInside(pointToBlend(place, this.#layout().frame)),
+      inside: (place) =>
+        pointToBlend(place, this.#layout().frame).every((share) => share >= -0.01),
       ask: (handle, place) => {
         if (!this.#gestureOpen) this.#begin();
         this.#ask(handle, nearestBlend(pointToBlend(place, this.#layout().frame)));
@@ -291,8 +297,4 @@ export class ReedTriangle extends LitElement {
   #endKeys(): void {
     if (this.#keyBlend) this.#end();
   }
-}
-
-function isInside(blend: Blend): boolean {
-  return blend.every((share) => share >= -0.01);
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bassoonModel } from "../../src/reed/bassoon.js";
+import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import {
   pageNames,
   thousandthsBlend,
@@ -60,9 +60,24 @@ const anyPinned = fc
   .record({ reed: fc.string({ maxLength: 80 }), values: anyValues })
   .map((pinned) => ({ pinned }));
 
+const anyDone = fc
+  .array(
+    fc.record({
+      action: fc.constantFrom(...bassoonActions.actions.map(({ id }) => id)),
+      amount: fc.integer({ min: 1, max: 99 }),
+    }),
+    { minLength: 1, maxLength: 8 },
+  )
+  .map((done) => ({ done }));
+
 const anyFullBench: fc.Arbitrary<Bench> = fc
-  .tuple(anyBench, fc.oneof(fc.constant({}), anyAim), fc.oneof(fc.constant({}), anyPinned))
-  .map(([bench, aim, pinned]) => ({ ...bench, ...aim, ...pinned }));
+  .tuple(
+    anyBench,
+    fc.oneof(fc.constant({}), anyAim),
+    fc.oneof(fc.constant({}), anyPinned),
+    fc.oneof(fc.constant({}), anyDone),
+  )
+  .map(([bench, aim, pinned, done]) => ({ ...bench, ...aim, ...pinned, ...done }));
 
 describe("a bench as one line of text", () => {
   test("comes back as it was, whatever it holds", () => {
@@ -187,7 +202,7 @@ describe("a broken field is told, and the rest is kept", () => {
       "an unknown page",
       "page",
       "attic",
-      /^page names "attic"; allowed: bench, lip/,
+      /^page names "attic"; allowed: bench, plan, lip/,
       { page: "bench" },
     ],
     ["an unknown layer", "layers", "readingLines.fog", /^layers names "fog"; allowed/, {}],
@@ -195,6 +210,13 @@ describe("a broken field is told, and the rest is kept", () => {
     ["an aim of too much", "aim", "700.400", /^aim is "700.400"; allowed: the shares/, {}],
     ["an aim that is no place", "aim", "here", /^aim is "here"; allowed: the shares/, {}],
     ["a pinned reed of three cells", "pinned", "1.2.3", /^pinned has 3 cells; allowed: 14/, {}],
+    [
+      "a step of an unknown action",
+      "done",
+      "thinWings-2.glue-1",
+      /^done names "glue-1"; allowed: an action/,
+      { done: [{ action: "thinWings", amount: 2 }] },
+    ],
     [
       "bad URL encoding",
       "reed",

@@ -1,0 +1,185 @@
+import { LitElement, html, nothing } from "lit";
+import { live } from "lit/directives/live.js";
+import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
+import { bassoonActions } from "../reed/bassoon.js";
+import { ownTarget } from "../reed/bench.js";
+import { doubtLeast } from "../reed/sentence.js";
+import { amountText } from "../reed/amount-text.js";
+import { define } from "../widgets/define.js";
+import type { BlendPickedEvent } from "../widgets/events.js";
+import type { StepDoneEvent } from "../widgets/advice-events.js";
+import { look } from "../widgets/look.js";
+import { ReedShares } from "../widgets/reed-shares.js";
+import { ReedSteps } from "../widgets/reed-steps.js";
+import type { Handle } from "../widgets/triangle-drag.js";
+import { BenchActionEvent } from "./bench-action-event.js";
+import { MovesPickedEvent } from "./bench-options.js";
+import type { BenchAction } from "./bench-state.js";
+import type { Shown } from "./bench-words.js";
+import { planPageStyle } from "./plan-page-style.js";
+import type { PlanView, ToldPlan } from "./plan-view.js";
+import { movesChoice, targetChoice } from "./target-choice.js";
+import { deedDone } from "./told-advice.js";
+
+define("reed-steps", ReedSteps);
+define("reed-shares", ReedShares);
+
+/**
+ * The way to the part to play: which part, the plans, the steps of the one that is looked at, what was done already.
+ *
+ * @fires bench-action - another part, another plan, a step that was done
+ * @fires moves-picked - the point or one's own target shall be moved
+ */
+export class BenchPlan extends LitElement {
+  static override styles = [look, planPageStyle];
+
+  static override properties = {
+    shown: { attribute: false },
+    plan: { attribute: false },
+    resting: { type: Boolean },
+    moves: { type: String },
+    text: { attribute: false },
+  };
+
+  declare shown: Shown;
+  /** Undefined where there is no part, no place, or the point is on its way. */
+  declare plan: PlanView | undefined;
+  declare resting: boolean;
+  declare moves: Handle;
+  declare text: Catalogue;
+
+  constructor() {
+    super();
+    this.text = english;
+    this.resting = true;
+    this.moves = "point";
+  }
+
+  override render() {
+    const { text, shown } = this;
+    const { bench } = shown.state.present;
+    return html`<section class="card" tabindex="-1" aria-label=${text.advice.plan.title}>
+      <h2>${text.advice.plan.title}</h2>
+      <p class="printOnly">${sentenceText(shown.view.sentence)}</p>
+      <div class="choices">
+        ${targetChoice(bench, text, (target) => this.#act({ type: "target-set", target }))}
+        ${movesChoice(bench, this.moves, text, (moves) => this.dispatchEvent(new MovesPickedEvent(moves)))}
+      </div>
+      ${this.#ownTarget()} ${this.#done()} ${this.#answer()}
+    </section>`;
+  }
+
+  #answer() {
+    const { text, plan, shown, resting } = this;
+    const words = text.planPage.plan;
+    const { bench } = shown.state.present;
+    if (bench.target === "") return html`<p>${words.pick}</p>`;
+    if (!shown.view.placed) return html`<p>${words.noPlace}</p>`;
+    if (!resting || !plan) return html`<p class="soft">${words.working}</p>`;
+    if ((shown.view.doubt ?? 0) > doubtLeast)
+      return html`<p>${text.target.unsure(plan.target.label)}</p>`;
+    return html`${this.#kinds(plan)} ${this.#plan(plan.looked)}`;
+  }
+
+  #kinds({ plans, looked }: PlanView) {
+    const words = this.text.planPage.plan;
+    if (plans.length < 2) return nothing;
+    return html`<fieldset class="kinds">
+      <legend>${words.choice}</legend>
+      ${plans.map(
+        ({ plan: { kind, steps } }) =>
+          html`<label
+            ><input
+              type="radio"
+              name="kind"
+              .checked=${live(kind === looked.plan.kind)}
+              @change=${() => this.#act({ type: "plan-looked-at", kind })}
+            /><span
+              >${this.text.advice.plan.kinds[kind]}
+              <span class="soft">${words.moves(steps.length)}</span></span
+            ></label
+          >`,
+      )}
+    </fieldset>`;
+  }
+
+  #plan({ before, notes, steps }: ToldPlan) {
+    const { text, shown } = this;
+    const { model, present } = shown.state;
+    return html`<p class="sentence">${before.join(" ")}</p>
+      ${
+        notes.steps.length > 0
+          ? html`<p class="soft noPrint">${text.planPage.plan.legend}</p>
+              <reed-steps
+                .model=${model}
+                .notes=${notes.steps}
+                .said=${steps}
+                .measured=${Object.keys(present.bench.values)}
+                .unit=${present.bench.unit}
+                .text=${text}
+                @step-done=${this.#onDone}
+              ></reed-steps>
+              <p class="noPrint foot">
+                <button @click=${() => window.print()}>${text.planPage.plan.print}</button>
+              </p>`
+          : nothing
+      }`;
+  }
+
+  /** What has been done to this reed already. */
+  #done() {
+    const { text, shown } = this;
+    const { model, present } = shown.state;
+    const { done = [], unit } = present.bench;
+    if (done.length === 0) return nothing;
+    const spoken = {
+      actions: bassoonActions,
+      words: text.advice,
+      by: amountText(model, unit, text),
+      model,
+    };
+    const words = text.planPage.plan;
+    return html`<section class="doneSoFar" aria-label=${words.doneSoFar}>
+      <h3>${words.doneSoFar}</h3>
+      <ol>
+        ${done.map((one) => html`<li>${deedDone(one, spoken)}</li>`)}
+      </ol>
+      <p class="soft noPrint">${words.undoHint}</p>
+    </section>`;
+  }
+
+  #ownTarget() {
+    const { text, shown } = this;
+    const { bench } = shown.state.present;
+    if (bench.target !== ownTarget) return nothing;
+    return html`<section class="own noPrint">
+      <h3>${text.target.ownShares}</h3>
+      <reed-shares
+        .blend=${bench.aim}
+        .name=${text.target.ownShares}
+        .text=${text}
+        @blend-picked=${this.#onAim}
+      ></reed-shares>
+    </section>`;
+  }
+
+  /** On the panel itself: where who has entered readings, or comes from a trouble, goes on. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("section")?.focus();
+  }
+
+  #onDone({ action, amount, readings }: StepDoneEvent): void {
+    this.#act({ type: "step-done", step: { action, amount }, readings });
+    this.focus();
+  }
+
+  #onAim(event: BlendPickedEvent): void {
+    event.stopPropagation(); // it is the target that moves, not the reed
+    const { blend: aim, gesture } = event;
+    this.#act({ type: "aim-moved", aim, gesture: `aim-${gesture}` });
+  }
+
+  #act(action: BenchAction): void {
+    this.dispatchEvent(new BenchActionEvent(action));
+  }
+}

@@ -1,0 +1,58 @@
+import { css } from "lit";
+
+/** The plan page: one column on a phone; then the recipe beside it; then plan and triangle side by side too. */
+export const planGridStyle = css`
+  main.planPage > * {
+    min-width: 0;
+  }
+  @container page (min-width: 62rem) {
+    main.planPage {
+      grid-template-areas:
+        "place side"
+        "plan side"
+        "trouble side"
+        "gains side";
+      grid-template-columns: minmax(0, 1.25fr) minmax(27rem, 1fr);
+      grid-template-rows: auto auto auto 1fr;
+    }
+    main.planPage > .plan {
+      grid-area: plan;
+    }
+    main.planPage > .trouble {
+      grid-area: trouble;
+    }
+    main.planPage > .gains {
+      grid-area: gains;
+    }
+  }
+  @container page (min-width: 84rem) {
+    main.planPage {
+      grid-template-areas:
+        "place plan side"
+        "gains plan side"
+        "trouble plan side";
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr) minmax(27.6rem, 31rem);
+      grid-template-rows: auto auto 1fr;
+    }
+    main.planPage > .place.sticks {
+      position: static;
+    }
+  }
+  /* The bench card: triangle beside the plan, nothing else. */
+  @media print {
+    main.planPage {
+      grid-template-areas: "place plan";
+      grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
+      grid-template-rows: auto;
+      gap: 0.4rem 1.2rem;
+    }
+    main.planPage > .plan {
+      grid-area: plan;
+    }
+    main.planPage > .side,
+    main.planPage > .gains,
+    main.planPage > .trouble {
+      display: none;
+    }
+  }
+`;
