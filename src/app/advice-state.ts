@@ -110,11 +110,7 @@ function asked(state: BenchState, request: StandInRequest | undefined): BenchSta
   return looking(trialEnded(state), { asked: request });
 }
 
-function tried(
-  state: BenchState,
-  what: string,
-  changes: readonly FeatureChange[],
-): BenchState {
+function tried(state: BenchState, what: string, changes: readonly FeatureChange[]): BenchState {
   const { base, future } = trialOf(state) ?? { base: state.present, future: state.future };
   const from = trialEnded(state);
   const before = base.bench.values;
@@ -162,11 +158,7 @@ function stepDone({ present }: BenchState, done: DoneStep, read: Moment["reading
   };
 }
 
-function judged(
-  state: BenchState,
-  quality: string,
-  values: SevenValues | undefined,
-): BenchState {
+function judged(state: BenchState, quality: string, values: SevenValues | undefined): BenchState {
   const { [quality]: _before, ...others } = state.advice.judged;
   return looking(state, { judged: values ? { ...others, [quality]: values } : others });
 }

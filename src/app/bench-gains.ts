@@ -121,7 +121,7 @@ export class BenchGains extends LitElement {
     const ends = (plan?.plans ?? []).filter((one) => one.plan.steps.length > 0);
     return [
       ...(placed ? [column(words.now, placed.raw)] : []),
-      ...(plan ? [column(plan.target.label, plan.target.blend)] : []),
+      ...(plan ? [column(words.part, plan.target.blend)] : []),
       ...ends.map((one, index) => column(this.#planName(index), one.plan.blend)),
     ];
   }
@@ -140,7 +140,7 @@ export class BenchGains extends LitElement {
     const whose = isOwn ? words.yours : text.advice.qualities.judgement;
     if (!picked) return html`<p class="soft">${words.hint} ${text.advice.qualities.judgement}</p>`;
     return html`<div class="legend">
-      <p>${picked.says} ${words.contours(picked.label)} <strong>${whose}</strong></p>
+      <p>${picked.says} ${words.contours(picked.label)} ${whose}</p>
       <p>
         <button @click=${() => this.#act({ type: "quality-shown", quality: undefined })}>
           ${words.hide}

@@ -73,7 +73,7 @@ export class BenchGrid extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
-    const before = changed.get("now") as Shown | undefined;
+    const before = changed.get("now");
     if (before && before.state.present !== this.now.state.present) this.#rest.moved();
   }
 
@@ -108,6 +108,7 @@ export class BenchGrid extends LitElement {
 
   #planPage() {
     const { text, now } = this;
+    const { narrow } = this.room;
     const plan = this.#plan();
     const seen = this.#rest.resting ? now : this.worded;
     return html`${this.#place(plan)}
@@ -119,14 +120,18 @@ export class BenchGrid extends LitElement {
         .moves=${this.moves}
         .text=${text}
       ></bench-plan>
-      <bench-trouble
-        class="trouble"
-        .shown=${seen}
-        .text=${text}
-        @plan-asked=${() => this.focusOn("bench-plan")}
-      ></bench-trouble>
+      ${narrow ? this.#trouble(seen) : nothing}
       <bench-gains class="gains" .shown=${seen} .plan=${plan} .text=${text}></bench-gains>
-      ${this.room.narrow ? nothing : html`<div class="side">${this.#recipe()}</div>`}`;
+      ${narrow ? nothing : html`<div class="side">${this.#recipe()} ${this.#trouble(seen)}</div>`}`;
+  }
+
+  #trouble(shown: Shown) {
+    return html`<bench-trouble
+      class="trouble"
+      .shown=${shown}
+      .text=${this.text}
+      @plan-asked=${() => this.focusOn("bench-plan")}
+    ></bench-trouble>`;
   }
 
   /** Plans are worked out where they are shown, and only when the point rests. */

@@ -147,8 +147,10 @@ export class BenchOptions extends LitElement {
         ${this.#line("pulls", words.pulls, words.legend.pulls, eachPull)}
         ${this.#line("reach", words.reach, words.legend.reach)}
       </div>
-      <div class="targets">${targetChoice(this.bench, this.text, (target) => this.#act({ type: "target-set", target }))}
-        ${movesChoice(this.bench, this.moves, this.text, (moves) => this.dispatchEvent(new MovesPickedEvent(moves)))}</div>`;
+      <div class="targets">
+        ${targetChoice(this.bench, this.text, (target) => this.#act({ type: "target-set", target }))}
+        ${movesChoice(this.bench, this.moves, this.text, (moves) => this.dispatchEvent(new MovesPickedEvent(moves)))}
+      </div>`;
   }
 
   /** A layer with its switch; when it is on, with what can be chosen of it and its legend. */

@@ -222,7 +222,8 @@ export class BenchRecipe extends LitElement {
   }
 
   #onAsked({ feature }: StandInsAskedEvent): void {
-    const request = feature === undefined ? undefined : firstRequest(this.state, feature, this.text);
+    const request =
+      feature === undefined ? undefined : firstRequest(this.state, feature, this.text);
     this.dispatchEvent(new BenchActionEvent({ type: "stand-ins-asked", request }));
   }
 

@@ -45,7 +45,8 @@ export class BenchStandIns extends LitElement {
   override firstUpdated(): void {
     const section = this.renderRoot.querySelector("section");
     section?.focus({ preventScroll: true });
-    this.scrollIntoView({ block: "nearest" });
+    const { top, bottom } = this.getBoundingClientRect();
+    if (top < 0 || bottom > window.innerHeight) this.scrollIntoView({ block: "start" });
   }
 
   override render() {
@@ -143,7 +144,10 @@ export class BenchStandIns extends LitElement {
         >
           ${[false, true].map(
             (more) =>
-              html`<option value=${more ? "more" : "less"} .selected=${live(asked.change > 0 === more)}>
+              html`<option
+                value=${more ? "more" : "less"}
+                .selected=${live(asked.change > 0 === more)}
+              >
                 ${words.senses(feature.id, more)}
               </option>`,
           )}

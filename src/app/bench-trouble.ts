@@ -1,5 +1,5 @@
 import { LitElement, html, nothing } from "lit";
-import { planNotes, type StepNotes } from "../engine/plan-notes.js";
+import { planNotes } from "../engine/plan-notes.js";
 import type { PlanStep } from "../engine/plan-adjustments.js";
 import type { FeatureId } from "../engine/model.js";
 import { bassoonActions } from "../reed/bassoon.js";
@@ -104,16 +104,19 @@ export class BenchTrouble extends LitElement {
     const { values } = shown.state.present.bench;
     const causes = likelyCauses(symptom, spoken.map.model, values);
     return html`${this.#causes(causes, symptom, spoken)}
-      ${this.#steps(symptom.first, text.planPage.trouble.first, symptom.firstNote, spoken)}
-      ${this.#after(symptom, spoken)}`;
+    ${this.#steps(symptom.first, text.planPage.trouble.first, symptom.firstNote, spoken)}
+    ${this.#after(symptom, spoken)}`;
   }
 
   /** What it may come from, as a sentence, on the drawing and as pulls. */
   #causes(causes: readonly LikelyCause[], symptom: Symptom, spoken: Spoken) {
     const { text, shown } = this;
     const { model, present } = shown.state;
-    const said = troubleSentences({ ...symptom, ...nothingToDo }, present.bench.values, spoken);
-    const marked = causes.filter(({ holds }) => holds).flatMap(({ what }) => featuresOf(what, spoken));
+    const { firstNote: _first, afterNote: _after, ...asked } = symptom;
+    const said = troubleSentences({ ...asked, ...nothingToDo }, present.bench.values, spoken);
+    const marked = causes
+      .filter(({ holds }) => holds)
+      .flatMap(({ what }) => featuresOf(what, spoken));
     const shownPulls = shown.view.pulls.filter(({ feature }) => marked.includes(feature));
     return html`<h3>${text.planPage.trouble.causes}</h3>
       <p class="sentence">${said.join(" ")}</p>
@@ -153,7 +156,7 @@ export class BenchTrouble extends LitElement {
       <p>${text.advice.plan.ownRules}</p>
       <reed-steps
         .model=${model}
-        .notes=${notes.steps as readonly StepNotes[]}
+        .notes=${notes.steps}
         .said=${stepSentences(notes, spoken)}
         .measured=${Object.keys(values)}
         .unit=${unit}

@@ -10,16 +10,12 @@ export const planGridStyle = css`
       grid-template-areas:
         "place side"
         "plan side"
-        "trouble side"
         "gains side";
       grid-template-columns: minmax(0, 1.25fr) minmax(27rem, 1fr);
-      grid-template-rows: auto auto auto 1fr;
+      grid-template-rows: auto auto 1fr;
     }
     main.planPage > .plan {
       grid-area: plan;
-    }
-    main.planPage > .trouble {
-      grid-area: trouble;
     }
     main.planPage > .gains {
       grid-area: gains;
@@ -29,11 +25,11 @@ export const planGridStyle = css`
     main.planPage {
       grid-template-areas:
         "place plan side"
-        "gains plan side"
-        "trouble plan side";
-      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr) minmax(27.6rem, 31rem);
-      grid-template-rows: auto auto 1fr;
+        "gains plan side";
+      grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr) minmax(27.5rem, 30rem);
+      grid-template-rows: auto 1fr;
     }
+    /* Plan and triangle stand side by side: the triangle need not lie over what is below it. */
     main.planPage > .place.sticks {
       position: static;
     }

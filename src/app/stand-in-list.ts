@@ -112,7 +112,9 @@ function possibleChange({ feature, change, possible }: StandIn): FeatureChange[]
 }
 
 /** What a stand-in that is being tried leaves over: from where the reed is to where the change would have brought it. */
-export function leftoverOf(state: BenchState): { readonly from: Blend; readonly to: Blend } | undefined {
+export function leftoverOf(
+  state: BenchState,
+): { readonly from: Blend; readonly to: Blend } | undefined {
   const { model, advice, present } = state;
   const trial = trialOf(state);
   const before = trial?.base.bench.values;

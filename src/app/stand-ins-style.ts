@@ -6,6 +6,7 @@ export const standInsStyle = css`
     display: block;
     container-type: inline-size;
     margin: 0.2rem 0 0.8rem;
+    scroll-margin-top: 8.5rem; /* its row stays in sight above it */
   }
   section {
     padding: 0.6rem 0.75rem 0.75rem;

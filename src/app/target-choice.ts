@@ -6,11 +6,7 @@ import { targets } from "../reed/targets.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 
 /** The list of parts to play, with one's own target at its end. */
-export function targetChoice(
-  { target }: Bench,
-  text: Catalogue,
-  onPick: (target: string) => void,
-) {
+export function targetChoice({ target }: Bench, text: Catalogue, onPick: (target: string) => void) {
   const words = text.target;
   return html`<label
     >${words.label}
@@ -39,7 +35,9 @@ export function movesChoice(
     <select @change=${(event: Event) => onPick(picked(event) as Handle)}>
       ${(["point", "aim"] as const).map(
         (handle) =>
-          html`<option value=${handle} .selected=${live(handle === moves)}>${words[handle]}</option>`,
+          html`<option value=${handle} .selected=${live(handle === moves)}>
+            ${words[handle]}
+          </option>`,
       )}
     </select></label
   >`;

@@ -13,17 +13,18 @@ export const troubleStyle = css`
     margin-bottom: 0.25rem;
   }
   .symptoms {
-    display: grid;
+    display: flex;
+    flex-wrap: wrap;
     gap: 0.4rem;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 14rem), 1fr));
     margin: 0;
     padding: 0;
     list-style: none;
   }
+  .symptoms li {
+    max-width: 100%;
+  }
   .symptoms button {
-    width: 100%;
-    height: 100%;
-    min-height: 2.75rem;
+    min-height: 2.5rem;
     text-align: start;
     overflow-wrap: anywhere;
   }

@@ -7,12 +7,15 @@ import { round } from "./triangle-layout.js";
 export interface QualityContour {
   readonly value: number;
   readonly path: string;
-  /** Where the value is written: on the line, well inside the triangle; absent where no such place is. */
+  /** Where the value is written: on the line, just inside a side; absent where no such place is. */
   readonly label?: Point;
 }
 
 /** Cells of the grid along a side: fine enough for smooth lines, and made in a few ms. */
 const cells = 64;
+
+/** Less than this is rounding: what is the same everywhere has no lines. */
+const hair = 1e-9;
 
 /**
  * A quality over the triangle as contours at whole values.
@@ -40,7 +43,7 @@ export function qualityContours(values: SevenValues, frame: Frame): QualityConto
   );
   const [least, most] = [Math.min(...grid), Math.max(...grid)];
   const whole = Array.from({ length: 11 }, (_, value) => value);
-  const thresholds = whole.filter((value) => value > least && value < most);
+  const thresholds = whole.filter((value) => value > least + hair && value < most - hair);
   const draw = contours().size([cells, rows]).thresholds(thresholds);
   return draw(grid).flatMap(({ value, coordinates }) => {
     const rings = coordinates.flatMap((polygon) => polygon.map((ring) => ring.map(toPoint)));
@@ -54,12 +57,15 @@ function ringPath(ring: readonly Point[]): string {
   return `M${ring.map(([x, y]) => `${round(x)},${round(y)}`).join("L")}Z`;
 }
 
-/** The point of a line that lies farthest from the sides of the triangle. */
+/** So near to a side (as a share) numbers stand out of the way of what is in the middle. */
+const shore = 0.1;
+
+/** The point of a line that lies just inside a side of the triangle. */
 function labelPlace(rings: readonly (readonly Point[])[], frame: Frame): Point | undefined {
-  const depth = (point: Point): number => Math.min(...pointToBlend(point, frame));
-  let best: Point | undefined;
-  for (const point of rings.flat()) {
-    if (depth(point) > (best ? depth(best) : 0.06)) best = point;
-  }
-  return best;
+  const off = (point: Point): number => Math.abs(Math.min(...pointToBlend(point, frame)) - shore);
+  const inside = rings
+    .flat()
+    .filter((point) => Math.min(...pointToBlend(point, frame)) > shore / 2);
+  const [first, ...others] = inside;
+  return first && others.reduce((best, point) => (off(point) < off(best) ? point : best), first);
 }

@@ -71,12 +71,14 @@ export const planPageWords = {
     expectedShort: (value: string): string => `expected ${value}`,
     drawn: (moves: number): string =>
       moves === 1 ? "the plan in one arrow" : `the plan in ${moves} arrows head to tail`,
-    legend: "Arrows: the steps head to tail. Ring: where the plan ends; it is as unsure as the dashed ellipse.",
+    legend:
+      "Arrows: the steps head to tail. Ring: where the plan ends; it is as unsure as the dashed ellipse.",
   },
 
   gains: {
     quality: "Quality",
     now: "Now",
+    part: "At the part",
     onlyEnd: "After the plan",
     endShort: (number: number): string => `After plan ${number}`,
     scale: "Bars: to the right better than the all-round reed, to the left worse.",
@@ -102,7 +104,8 @@ export const planPageWords = {
   },
 
   trouble: {
-    soundFirst: "First: is it sound? A reed that leaks or is uneven is at no place of the triangle.",
+    soundFirst:
+      "First: is it sound? A reed that leaks or is uneven is at no place of the triangle.",
     ifNot: (help: string): string => `If not: ${help}`,
     another: "Another symptom",
     causes: "Where to look",
@@ -114,7 +117,8 @@ export const planPageWords = {
     after: "Only if that does not help, for it cannot be undone",
     upTo: (by: string): string => `${by} at most.`,
     toPlan: "Then on to the plan",
-    toPlanHint: "When the trouble is gone, pick the part to play: the plan goes on from the new readings.",
+    toPlanHint:
+      "When the trouble is gone, pick the part to play: the plan goes on from the new readings.",
     likely: (names: readonly string[]): string => `likely: ${list.format(names)}`,
   },
 };

@@ -179,10 +179,7 @@ export class ReedDrawing extends LitElement {
 
   #zones({ zones }: LampView): SVGTemplateResult {
     return svg`${zones.map(
-      ({
-        feature,
-        spots,
-      }) => svg`<g class="zone ${this.#mark(feature)}" data-feature=${feature}>
+      ({ feature, spots }) => svg`<g class="zone ${this.#mark(feature)}" data-feature=${feature}>
         ${spots.map(({ x, y }) => svg`<circle class="grasp" cx=${x} cy=${y} r="12"></circle><circle class="spot" cx=${x} cy=${y} r="3"></circle>`)}
       </g>`,
     )}`;

@@ -3,7 +3,7 @@ import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { readingText, unitSign, unitSpoken } from "../reed/reading-text.js";
+import { readingText, unitSign } from "../reed/reading-text.js";
 import { typedReading } from "../reed/typed-reading.js";
 import type { LengthUnit } from "../reed/units.js";
 import { StandInsAskedEvent } from "./advice-events.js";
@@ -15,6 +15,13 @@ import {
   ValuePickedEvent,
 } from "./events.js";
 import { featureRowStyle } from "./feature-row-style.js";
+import {
+  outsideText,
+  rangeText,
+  shownValue,
+  spokenState,
+  usualRange,
+} from "./feature-row-words.js";
 import { lockPicture } from "./lock-picture.js";
 import { look } from "./look.js";
 import { pullChanged } from "./pull-changed.js";
@@ -86,7 +93,7 @@ export class ReedFeatureRow extends LitElement {
 
   override render() {
     const { feature, text } = this;
-    const remark = this.problem || this.note || this.#outside();
+    const remark = this.problem || this.note || outsideText(this);
     return html`<div
         class="row ${this.pointed ? "pointed" : ""}"
         @pointerenter=${this.#onEnter}
@@ -112,7 +119,7 @@ export class ReedFeatureRow extends LitElement {
         ${remark}
       </p>
       <div class="how" ?hidden=${!this.open && !this.asked}>
-        <p>${feature.howToMeasure} ${this.#range()}</p>
+        <p>${feature.howToMeasure} ${rangeText(this)}</p>
         <button class="ask" aria-expanded=${this.asked} @click=${this.#ask}>
           ${text.planPage.standIns.ask(feature.label)}
         </button>
@@ -156,18 +163,18 @@ export class ReedFeatureRow extends LitElement {
           inputmode="decimal"
           autocomplete="off"
           enterkeyhint="next"
-          placeholder=${value === undefined ? this.#usual().join("–") : nothing}
+          placeholder=${value === undefined ? usualRange(this).join("–") : nothing}
           aria-label=${words.field(feature.label)}
           aria-describedby="remark unit"
           aria-invalid=${this.problem ? "true" : nothing}
           ?readonly=${this.locked}
-          .value=${this.editing || this.problem ? noChange : live(this.#shown())}
+          .value=${this.editing || this.problem ? noChange : live(shownValue(this))}
           @focus=${this.#onFieldFocus}
           @blur=${this.#onFieldBlur}
           @change=${this.#onTyped}
           @keydown=${this.#onFieldKey}
         /><span class="unit" aria-hidden="true">${unitSign(feature, unit, text)}</span>
-        <span class="unseen" id="unit">${this.#spokenState()}</span>
+        <span class="unseen" id="unit">${spokenState(this)}</span>
       </span>
       ${value === undefined ? html`<span></span><span></span>` : this.#buttons()}
       ${
@@ -196,39 +203,6 @@ export class ReedFeatureRow extends LitElement {
       >
         ×
       </button>`;
-  }
-
-  #shown(): string {
-    return this.value === undefined
-      ? ""
-      : readingText(this.feature, this.value, this.unit, this.text);
-  }
-
-  #spokenState(): string {
-    const { feature, text, unit, value } = this;
-    if (value === undefined) return text.recipe.notMeasured;
-    return [unitSpoken(feature, unit, text), this.locked ? text.recipe.locked : ""]
-      .filter(Boolean)
-      .join(", ");
-  }
-
-  #range(): string {
-    const { feature, unit, text } = this;
-    return text.recipe.range(...this.#usual(), unitSign(feature, unit, text));
-  }
-
-  #usual(): [string, string] {
-    const { feature, unit, text } = this;
-    return [
-      readingText(feature, feature.min, unit, text),
-      readingText(feature, feature.max, unit, text),
-    ];
-  }
-
-  #outside(): string {
-    const { feature, value, unit, text } = this;
-    if (value === undefined || (value >= feature.min && value <= feature.max)) return "";
-    return text.recipe.outside(...this.#usual(), unitSign(feature, unit, text));
   }
 
   /** Closing the row closes its stand-ins too. */
@@ -266,9 +240,7 @@ export class ReedFeatureRow extends LitElement {
     return readingText(this.feature, value, this.unit, this.text, true);
   }
 
-  #onFieldBlur(): void {
-    this.editing = false;
-  }
+  readonly #onFieldBlur = (): void => void (this.editing = false);
 
   #onFieldKey(event: KeyboardEvent): void {
     const field = event.target as HTMLInputElement;
@@ -300,16 +272,13 @@ export class ReedFeatureRow extends LitElement {
     if (value === before) (event.target as HTMLInputElement).value = this.#exact(value);
   }
 
-  #clearProblem(): void {
-    this.problem = "";
-  }
+  readonly #clearProblem = (): void => void (this.problem = "");
 
-  #onEnter(): void {
-    this.dispatchEvent(new FeaturePointedEvent(this.feature.id));
-  }
+  readonly #onEnter = (): void => this.#point(this.feature.id);
+  readonly #onLeave = (): void => this.#point(undefined);
 
-  #onLeave(): void {
-    this.dispatchEvent(new FeaturePointedEvent(undefined));
+  #point(feature: Feature["id"] | undefined): void {
+    this.dispatchEvent(new FeaturePointedEvent(feature));
   }
 
   #onLock(): void {

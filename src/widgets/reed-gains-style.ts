@@ -72,7 +72,7 @@ export const reedGainsStyle = css`
   .label {
     display: none;
   }
-  @container (max-width: 25rem) {
+  @container (max-width: 22rem) {
     table,
     tbody {
       display: block;
@@ -101,6 +101,39 @@ export const reedGainsStyle = css`
       width: auto;
     }
     .label {
+      display: block;
+      color: var(--ink-soft);
+    }
+  }
+  @container (max-width: 30rem) {
+    table.many,
+    .many tbody {
+      display: block;
+    }
+    .many thead {
+      position: absolute;
+      width: 1px;
+      height: 1px;
+      overflow: hidden;
+      clip-path: inset(50%);
+    }
+    .many tr {
+      display: grid;
+      grid-template-columns: repeat(auto-fit, minmax(6.5rem, 1fr));
+      gap: 0.2rem 0.6rem;
+      padding: 0.4rem 0;
+      border-top: 1px solid var(--rule);
+    }
+    .many th,
+    .many td {
+      padding: 0;
+      border: 0;
+    }
+    .many th:first-child {
+      grid-column: 1 / -1;
+      width: auto;
+    }
+    .many .label {
       display: block;
       color: var(--ink-soft);
     }

@@ -47,7 +47,7 @@ export class ReedGains extends LitElement {
   override render() {
     const words = this.text.planPage.gains;
     // On a phone the rows are cards: the roles keep them a table for who hears them.
-    return html`<table role="table">
+    return html`<table role="table" class=${this.places.length > 3 ? "many" : ""}>
       <thead role="rowgroup">
         <tr role="row">
           <th role="columnheader" scope="col">${words.quality}</th>

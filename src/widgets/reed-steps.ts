@@ -70,9 +70,7 @@ export class ReedSteps extends LitElement {
     return html`<li class="step">
       <span class="number" aria-hidden="true">${index + 1}</span>
       <div>
-        <h3 class="deed">
-          <span class="unseen">${words.step(index + 1)}: </span>${said.deed}
-        </h3>
+        <h3 class="deed"><span class="unseen">${words.step(index + 1)}: </span>${said.deed}</h3>
         ${said.readFirst ? html`<p><strong>${said.readFirst}</strong></p>` : nothing}
         <p>${said.how}${said.byEar ? html` ${said.byEar}` : nothing}</p>
         <p class="caution"><strong>${words.caution}</strong> ${said.caution}</p>

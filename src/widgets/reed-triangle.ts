@@ -14,7 +14,7 @@ import { Travel } from "./travel.js";
 import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
 import { describeTriangle } from "./triangle-words.js";
 import { centreMark, cornerLabels } from "./triangle-labels.js";
-import { nameTexts } from "./triangle-names.js";
+import { isCentreFree, nameTexts } from "./triangle-names.js";
 import { keyMove } from "./triangle-keys.js";
 import {
   aimHandle,
@@ -26,7 +26,7 @@ import {
   type DrawnReach,
   type DrawnTarget,
 } from "./triangle-layers.js";
-import { adviceLayer, contourLayer, type DrawnAdvice } from "./triangle-advice.js";
+import { adviceBoxes, adviceLayer, contourLayer, type DrawnAdvice } from "./triangle-advice.js";
 import { triangleAdviceStyle } from "./triangle-advice-style.js";
 import { triangleStyle } from "./triangle-style.js";
 import { ghostMark, pinnedMark, pointMark, type DrawnReed } from "./triangle-point.js";
@@ -165,6 +165,7 @@ export class ReedTriangle extends LitElement {
       height=${round(height)}
       viewBox="0 0 ${round(width)} ${round(height)}"
       role="img"
+      class=${this.advice?.contours ? "judged" : nothing}
       aria-label=${this.description}
       @touchstart=${this.#drag.onTouch}
       @pointerdown=${this.#drag.onDown}
@@ -180,7 +181,8 @@ export class ReedTriangle extends LitElement {
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
-      ${this.#names(layout)} ${adviceLayer(this.advice ?? {}, layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
+      ${this.#names(layout)} ${adviceLayer(this.advice ?? {}, layout)}
+      ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
     </svg>`;
   }
 
@@ -191,7 +193,7 @@ export class ReedTriangle extends LitElement {
     return this.moves === "aim" ? [point, aim] : [aim, point];
   }
 
-  /** The drawing as an element of its own, to be saved. */
+  /** The drawing itself, to be saved. */
   get picture(): SVGSVGElement {
     return this.renderRoot.querySelector("svg")!;
   }
@@ -207,21 +209,23 @@ export class ReedTriangle extends LitElement {
     return this.blend ? words.instructions : words.nothingToMove;
   }
 
-  /** The centre's name would stand in the way of the point, of names and of arrows. */
-  #isCentreNamed(): boolean {
-    const { target, pinned, chain, blend, advice } = this;
-    const free = !target && !pinned && chain.length === 0 && !advice;
-    return free && blend !== undefined && blendDistance(blend, centreBlend) > 0.16;
-  }
-
   #names(layout: TriangleLayout) {
     const { target, pinned, blend } = this;
-    const centre = this.#isCentreNamed() ? this.text.triangle.centre : undefined;
-    const ticks = this.layers.includes("readingLines");
-    const { outside } = this.text.triangle;
-    const corners = order.map((id) => this.text.corners[id]);
-    const named = { centre, target, pinned, point: blend, outside, corners, ticks };
-    return nameTexts(named, layout, this.em);
+    const centre = isCentreFree(this) ? this.text.triangle.centre : undefined;
+    return nameTexts(
+      {
+        centre,
+        target,
+        pinned,
+        point: blend,
+        outside: this.text.triangle.outside,
+        corners: order.map((id) => this.text.corners[id]),
+        ticks: this.layers.includes("readingLines"),
+        also: adviceBoxes(this.advice ?? {}, layout.frame, this.em),
+      },
+      layout,
+      this.em,
+    );
   }
 
   #layout(): TriangleLayout {
@@ -238,8 +242,7 @@ export class ReedTriangle extends LitElement {
   #dragHost(): DragHost {
     return {
       handles: () => this.#handles(),
-      inside: (place) =>
-        pointToBlend(place, this.#layout().frame).every((share) => share >= -0.01),
+      inside: (place) => pointToBlend(place, this.#layout().frame).every((share) => share >= -0.01),
       ask: (handle, place) => {
         if (!this.#gestureOpen) this.#begin();
         this.#ask(handle, nearestBlend(pointToBlend(place, this.#layout().frame)));
@@ -283,8 +286,7 @@ export class ReedTriangle extends LitElement {
     if (!move) return;
     event.preventDefault();
     const now = handle === "point" ? this.blend! : this.target!.blend;
-    const near =
-      this.#keyBlend && Math.hypot(...this.#keyBlend.map((share, k) => share - now[k]!)) < 0.03;
+    const near = this.#keyBlend && blendDistance(this.#keyBlend, now) < 0.03;
     const from = near ? this.#keyBlend! : nearestBlend(now);
     const next = nearestBlend(
       move === "centre" ? centreBlend : [from[0] + move[0], from[1] + move[1], from[2] + move[2]],

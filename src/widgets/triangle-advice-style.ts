@@ -57,6 +57,10 @@ export const triangleAdviceStyle = css`
     stroke: var(--ink-soft);
     stroke-width: 1;
   }
+  .judged .tint,
+  .judged .grid {
+    opacity: 0.3;
+  }
   .levelName {
     fill: var(--ink-soft);
     font-weight: 400;

@@ -1,14 +1,15 @@
 import { nothing, svg, type SVGTemplateResult } from "lit";
-import { guard } from "lit/directives/guard.js";
 import type { Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, type Frame, type Point } from "../engine/frame.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import type { SevenValues } from "../engine/qualities.js";
 import { arrow } from "../drawing/arrow.js";
-import { qualityContours } from "../drawing/quality-contours.js";
+import { boxAround, type Box } from "../drawing/name-places.js";
+import { qualityContours, type QualityContour } from "../drawing/quality-contours.js";
 import { stepNumbers } from "../drawing/step-numbers.js";
 import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
+import { remembered } from "./remembered.js";
 import { certaintyLayer } from "./triangle-layers.js";
 
 /** A move on the triangle. */
@@ -31,19 +32,55 @@ export interface DrawnAdvice {
   readonly says?: readonly string[];
 }
 
+const contoursOf = remembered((values: SevenValues, _frame: string, frame: Frame) =>
+  spaced(qualityContours(values, frame)),
+);
+
+function drawnContours(contours: SevenValues, frame: Frame): readonly QualityContour[] {
+  return contoursOf(contours, frame.flat().join(" "), frame);
+}
+
+/** Numbers that would stand on the one before are left out. */
+function spaced(lines: readonly QualityContour[]): QualityContour[] {
+  const kept: Point[] = [];
+  return lines.map(({ label, ...line }) => {
+    const crowded = label && kept.some(([x, y]) => Math.hypot(x - label[0], y - label[1]) < 18);
+    if (!label || crowded) return line;
+    kept.push(label);
+    return { ...line, label };
+  });
+}
+
 /** A quality as contours under everything else: brighter where it is better. */
 export function contourLayer(
   contours: SevenValues | undefined,
   frame: Frame,
 ): SVGTemplateResult | typeof nothing {
   if (!contours) return nothing;
-  const drawn = (): SVGTemplateResult => {
-    const lines = qualityContours(contours, frame);
-    return svg`<g clip-path="url(#inside)">${lines.map(({ path }) => svg`<path class="glow" d=${path}></path>`)}
-      ${lines.map(({ path }) => svg`<path class="level" d=${path}></path>`)}</g>
-      ${lines.map(({ value, label }) => (label ? svg`<text class="levelName" x=${round(label[0])} y=${round(label[1] + 4)} text-anchor="middle">${value}</text>` : nothing))}`;
-  };
-  return svg`<g class="contours">${guard([contours, frame.flat().join(" ")], drawn)}</g>`;
+  const lines = drawnContours(contours, frame);
+  return svg`<g class="contours"><g clip-path="url(#inside)">
+    ${lines.map(({ path }) => svg`<path class="glow" d=${path}></path>`)}
+    ${lines.map(({ path }) => svg`<path class="level" d=${path}></path>`)}</g>
+    ${lines.map(({ value, label }) => (label ? svg`<text class="levelName" x=${round(label[0])} y=${round(label[1] + 4)} text-anchor="middle">${value}</text>` : nothing))}</g>`;
+}
+
+/** Where numbers of advice stand, which no name may cover. */
+export function adviceBoxes(
+  { contours, steps = [] }: DrawnAdvice,
+  frame: Frame,
+  em: number,
+): Box[] {
+  const levels = contours ? drawnContours(contours, frame).map(({ label }) => label) : [];
+  return [...levels, ...numberPlaces(steps, frame)]
+    .filter((at) => at !== undefined)
+    .map((at) => boxAround(at, em, em));
+}
+
+function numberPlaces(steps: readonly DrawnMove[], frame: Frame): (Point | undefined)[] {
+  return stepNumbers(
+    steps.map((step) => ends(step, frame)),
+    12,
+  );
 }
 
 /** The arrows of a plan with their numbers, where it ends, and what a stand-in leaves over. */
@@ -51,22 +88,23 @@ export function adviceLayer(
   { steps = [], end, leftover }: DrawnAdvice,
   layout: TriangleLayout,
 ): (SVGTemplateResult | typeof nothing)[] {
-  return [endMark(end, layout), stepArrows(steps, layout.frame), leftoverArrow(leftover, layout.frame)];
+  return [
+    endMark(end, layout),
+    stepArrows(steps, layout.frame),
+    leftoverArrow(leftover, layout.frame),
+  ];
 }
 
 function ends({ from, to }: DrawnMove, frame: Frame): readonly [Point, Point] {
   return [blendToPoint(from, frame), blendToPoint(to, frame)];
 }
 
-function stepArrows(
-  steps: readonly DrawnMove[],
-  frame: Frame,
-): SVGTemplateResult | typeof nothing {
+function stepArrows(steps: readonly DrawnMove[], frame: Frame): SVGTemplateResult | typeof nothing {
   if (steps.length === 0) return nothing;
   const places = steps.map((step) => ends(step, frame));
-  const numbers = stepNumbers(places, 12);
+  const numbers = numberPlaces(steps, frame);
   return svg`<g class="plan">${places.map(([from, to]) => {
-    const drawn = arrow(from, to, 10);
+    const drawn = arrow(from, to, 8);
     return drawn
       ? svg`<path class="under" d=${drawn.shaft}></path><path class="shaft" d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path>`
       : nothing;

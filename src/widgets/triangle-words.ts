@@ -37,7 +37,10 @@ export function describeTriangle(drawn: Drawn, text: Catalogue): string {
   return parts.filter((part) => part !== "").join(" ");
 }
 
-function alsoDrawn({ layers, ellipse, chain, reach, advice }: Drawn, words: Catalogue["triangle"]): string {
+function alsoDrawn(
+  { layers, ellipse, chain, reach, advice }: Drawn,
+  words: Catalogue["triangle"],
+): string {
   const things = [
     layers.includes("certainty") && ellipse ? words.certainty : "",
     chain.length > 0 ? words.pulls : "",
