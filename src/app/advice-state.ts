@@ -4,7 +4,7 @@ import { valuesAfter } from "../engine/plan-end.js";
 import type { SevenValues } from "../engine/qualities.js";
 import type { FeatureChange, StandInRequest } from "../engine/stand-ins.js";
 import { bassoonActions } from "../reed/bassoon.js";
-import type { DoneStep } from "../reed/bench.js";
+import type { DoneStep, Sitting } from "../reed/done-steps.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths } from "../reed/units.js";
 import type { BenchState } from "./bench-state.js";
@@ -53,6 +53,7 @@ export type AdviceAction =
       /** New readings; what was not read again is taken as the effects say. */
       readonly readings: Moment["readings"];
     }
+  | { readonly type: "sitting-begun" }
   | { readonly type: "plan-looked-at"; readonly kind: PlanKind }
   | { readonly type: "quality-shown"; readonly quality: string | undefined }
   | {
@@ -63,8 +64,8 @@ export type AdviceAction =
     }
   | { readonly type: "symptom-picked"; readonly symptom: string | undefined };
 
-/** A link stays short, and a reed to which more has been done is hardly that reed. */
-const mostDone = 40;
+/** A link stays short: older sittings are for the reed's own record. */
+const mostSittings = 8;
 
 /** The next state after something done with advice. */
 export function reduceAdvice(state: BenchState, action: AdviceAction): BenchState {
@@ -79,6 +80,8 @@ export function reduceAdvice(state: BenchState, action: AdviceAction): BenchStat
       return trialEnded(state);
     case "step-done":
       return step(state, stepDone(state, action.step, action.readings));
+    case "sitting-begun":
+      return sittingBegun(state);
     case "plan-looked-at":
       return looking(state, { looked: action.kind });
     case "quality-shown":
@@ -151,11 +154,27 @@ function stepDone({ present }: BenchState, done: DoneStep, read: Moment["reading
     values[id] = value === bench.values[id] ? value : toThousandths(value);
   for (const [id, all] of Object.entries(read))
     values[id] = toThousandths(readingsSummary(id, all).mean);
-  const before = bench.done ?? [];
+  const { done: sittings = [] } = bench;
+  const today = [...(sittings.at(-1) ?? []), done];
   return {
-    bench: { ...bench, values, finished: true, done: [...before, done].slice(-mostDone) },
+    bench: { ...bench, values, finished: true, done: [...sittings.slice(0, -1), today] },
     readings: { ...stillRead(present, values), ...read },
   };
+}
+
+/** Another day: what was done so far no longer limits what may be done. */
+function sittingBegun(state: BenchState): BenchState {
+  const { bench, readings } = state.present;
+  if (today(state).length === 0) return state;
+  const done = [...(bench.done ?? []), []].slice(-mostSittings);
+  return step(state, { bench: { ...bench, done }, readings });
+}
+
+const nothingDone: Sitting = [];
+
+/** What has been done to the reed in today's sitting. */
+export function today({ present }: BenchState): Sitting {
+  return present.bench.done?.at(-1) ?? nothingDone;
 }
 
 function judged(state: BenchState, quality: string, values: SevenValues | undefined): BenchState {

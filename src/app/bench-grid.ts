@@ -73,8 +73,7 @@ export class BenchGrid extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
-    const before = changed.get("now");
-    if (before && before.state.present !== this.now.state.present) this.#rest.moved();
+    if (changed.has("now") && this.now.state.gesture !== undefined) this.#rest.moved();
   }
 
   override render() {

@@ -1,10 +1,9 @@
 import { LitElement, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
-import { bassoonActions } from "../reed/bassoon.js";
 import { ownTarget } from "../reed/bench.js";
+import type { Sitting } from "../reed/done-steps.js";
 import { doubtLeast } from "../reed/sentence.js";
-import { amountText } from "../reed/amount-text.js";
 import { define } from "../widgets/define.js";
 import type { BlendPickedEvent } from "../widgets/events.js";
 import type { StepDoneEvent } from "../widgets/advice-events.js";
@@ -12,6 +11,7 @@ import { look } from "../widgets/look.js";
 import { ReedShares } from "../widgets/reed-shares.js";
 import { ReedSteps } from "../widgets/reed-steps.js";
 import type { Handle } from "../widgets/triangle-drag.js";
+import { today } from "./advice-state.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import { MovesPickedEvent } from "./bench-options.js";
 import type { BenchAction } from "./bench-state.js";
@@ -19,7 +19,7 @@ import type { Shown } from "./bench-words.js";
 import { planPageStyle } from "./plan-page-style.js";
 import type { PlanView, ToldPlan } from "./plan-view.js";
 import { movesChoice, targetChoice } from "./target-choice.js";
-import { deedDone } from "./told-advice.js";
+import { doneText } from "./told-advice.js";
 
 define("reed-steps", ReedSteps);
 define("reed-shares", ReedShares);
@@ -126,26 +126,40 @@ export class BenchPlan extends LitElement {
       }`;
   }
 
-  /** What has been done to this reed already. */
+  /** What has been done to this reed already, sitting by sitting. */
   #done() {
     const { text, shown } = this;
-    const { model, present } = shown.state;
-    const { done = [], unit } = present.bench;
+    const { done = [] } = shown.state.present.bench;
     if (done.length === 0) return nothing;
-    const spoken = {
-      actions: bassoonActions,
-      words: text.advice,
-      by: amountText(model, unit, text),
-      model,
-    };
     const words = text.planPage.plan;
+    const isOpen = today(shown.state).length > 0;
     return html`<section class="doneSoFar" aria-label=${words.doneSoFar}>
       <h3>${words.doneSoFar}</h3>
-      <ol>
-        ${done.map((one) => html`<li>${deedDone(one, spoken)}</li>`)}
-      </ol>
-      <p class="soft noPrint">${words.undoHint}</p>
+      ${done.map((sitting, index) => this.#sitting(sitting, index, index === done.length - 1))}
+      <p class="soft noPrint">
+        ${words.undoHint}${isOpen ? html` ${words.newSittingHint}` : nothing}
+      </p>
+      ${
+        isOpen
+          ? html`<button class="noPrint" @click=${this.#onSitting}>${words.newSitting}</button>`
+          : nothing
+      }
     </section>`;
+  }
+
+  #sitting(sitting: Sitting, index: number, isLast: boolean) {
+    const { text, shown } = this;
+    const words = text.planPage.plan;
+    if (sitting.length === 0) return nothing;
+    return html`<p class="soft">${isLast ? words.today : words.sitting(index + 1)}</p>
+      <ol>
+        ${sitting.map((one) => html`<li>${doneText(shown.state, one, text)}</li>`)}
+      </ol>`;
+  }
+
+  #onSitting(): void {
+    this.#act({ type: "sitting-begun" });
+    this.focus();
   }
 
   #ownTarget() {

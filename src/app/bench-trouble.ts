@@ -15,11 +15,13 @@ import { look } from "../widgets/look.js";
 import { ReedCompass } from "../widgets/reed-compass.js";
 import { ReedDrawing } from "../widgets/reed-drawing.js";
 import { ReedSteps } from "../widgets/reed-steps.js";
+import { today } from "./advice-state.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
 import { planPageStyle } from "./plan-page-style.js";
 import { spokenOf } from "./stand-in-list.js";
+import { doneText } from "./told-advice.js";
 import { troubleStyle } from "./trouble-style.js";
 
 define("reed-steps", ReedSteps);
@@ -103,9 +105,14 @@ export class BenchTrouble extends LitElement {
     const { text, shown } = this;
     const { values } = shown.state.present.bench;
     const causes = likelyCauses(symptom, spoken.map.model, values);
+    const words = text.planPage.trouble;
+    const tried = symptom.first.filter((help) => this.#isDone(help));
+    const first = symptom.first.filter((help) => !this.#isDone(help));
     return html`${this.#causes(causes, symptom, spoken)}
-    ${this.#steps(symptom.first, text.planPage.trouble.first, symptom.firstNote, spoken)}
-    ${this.#after(symptom, spoken)}`;
+    ${tried.map((help) => html`<p>${words.tried(doneText(shown.state, help, text))}</p>`)}
+    ${tried.length > 0 ? html`<p><strong>${words.playFirst}</strong></p>` : nothing}
+    ${this.#steps(first, words.first, symptom.firstNote, spoken)}
+    ${this.#after(symptom, spoken, first.length === 0)}`;
   }
 
   /** What it may come from, as a sentence, on the drawing and as pulls. */
@@ -165,11 +172,16 @@ export class BenchTrouble extends LitElement {
       ></reed-steps>`;
   }
 
+  #isDone({ action }: Help): boolean {
+    return today(this.shown.state).some((one) => one.action === action);
+  }
+
   /** What cannot be undone stays folded until the first did not help. */
-  #after({ after, afterNote }: Symptom, spoken: Spoken) {
+  #after({ after: all, afterNote }: Symptom, spoken: Spoken, isNext: boolean) {
     const words = this.text.planPage.trouble;
+    const after = all.filter((help) => !this.#isDone(help));
     if (after.length === 0) return afterNote === undefined ? nothing : html`<p>${afterNote}</p>`;
-    return html`<details>
+    return html`<details ?open=${isNext}>
       <summary>${words.after}</summary>
       ${this.#steps(after, words.after, afterNote, spoken)}
     </details>`;

@@ -38,7 +38,7 @@ export const planGridStyle = css`
   @media print {
     main.planPage {
       grid-template-areas: "place plan";
-      grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
+      grid-template-columns: minmax(0, 3fr) minmax(0, 7fr);
       grid-template-rows: auto;
       gap: 0.4rem 1.2rem;
     }

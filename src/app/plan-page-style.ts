@@ -110,6 +110,9 @@ export const planPageStyle = css`
       padding: 0;
       border: 0;
     }
+    .sentence {
+      font-size: 1rem;
+    }
     .doneSoFar {
       background: none;
     }

@@ -4,16 +4,18 @@ import type { FeatureId, Values } from "../engine/model.js";
 import { place } from "../engine/place.js";
 import { planAdjustments, type Adjustments, type Plan } from "../engine/plan-adjustments.js";
 import { planNotes, type PlanNotes } from "../engine/plan-notes.js";
+import { restOfSitting } from "../engine/sitting-rules.js";
 import type { Qualities } from "../engine/qualities.js";
 import { bassoonActions } from "../reed/bassoon.js";
 import { bassoonQualities } from "../reed/bassoon-qualities.js";
 import type { Bench } from "../reed/bench.js";
+import type { Sitting } from "../reed/done-steps.js";
 import type { Catalogue } from "../reed/catalogue.js";
 import { planSentences, stepSentences, type StepSentences } from "../reed/plan-sentences.js";
 import type { Spoken } from "../reed/stand-in-sentences.js";
 import { targetOf, type Target } from "../reed/targets.js";
 import { remembered } from "../widgets/remembered.js";
-import type { AdviceState } from "./advice-state.js";
+import { today, type AdviceState } from "./advice-state.js";
 import { locksOf } from "./bench-freedom.js";
 import type { BenchState } from "./bench-state.js";
 import { gaugeErrors } from "./gauge-errors.js";
@@ -43,17 +45,23 @@ type Search = (
   locked: Bench["locked"],
   readings: BenchState["present"]["readings"],
   coverage: number,
+  done: Sitting,
 ) => Adjustments;
 
 /** The plans for a bench; the search is the dear part, and its last answer is kept. */
 export function planner(): (state: BenchState, text: Catalogue) => PlanView | undefined {
-  const search: Search = remembered((map, values, target, locked, readings, coverage) =>
-    planAdjustments(map, values, target, bassoonActions, {
+  const search: Search = remembered((map, values, target, locked, readings, coverage, done) => {
+    const { actions, mostMoves } = restOfSitting(
+      bassoonActions,
+      done.map(({ action }) => action),
+    );
+    return planAdjustments(map, values, target, actions, {
       freedom: locksOf({ locked }),
       gaugeError: measuredErrors(map, gaugeErrors(readings)),
       coverage,
-    }),
-  );
+      mostMoves,
+    });
+  });
   return (state, text) => {
     const { bench, readings } = state.present;
     const target = targetOf(bench, text.target.own);
@@ -61,7 +69,15 @@ export function planner(): (state: BenchState, text: Catalogue) => PlanView | un
     if (!target || !spoken) return undefined;
     const coverage = bench.layers.includes("coverage95") ? 0.95 : 0.68;
     const { values, locked } = bench;
-    const found = search(spoken.map, values, target.blend, locked, readings, coverage);
+    const found = search(
+      spoken.map,
+      values,
+      target.blend,
+      locked,
+      readings,
+      coverage,
+      today(state),
+    );
     const plans = found.plans.map((plan) => toldPlan(found, plan, values, target, spoken));
     const looked = plans.find(({ plan }) => plan.kind === state.advice.looked) ?? plans[0]!;
     return { target, plans, looked };

@@ -1,10 +1,7 @@
-import type { Actions, ReedModel } from "../engine/model.js";
-import type { AdviceWords } from "../reed/advice-words.js";
 import { amountText } from "../reed/amount-text.js";
 import { bassoonActions } from "../reed/bassoon.js";
-import type { DoneStep } from "../reed/bench.js";
+import type { DoneStep } from "../reed/done-steps.js";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
-import type { AmountText } from "../reed/stand-in-sentences.js";
 import { targetOf } from "../reed/targets.js";
 import type { AdviceAction } from "./advice-state.js";
 import type { BenchState } from "./bench-state.js";
@@ -13,27 +10,19 @@ import { standInList } from "./stand-in-list.js";
 import { targetLine } from "./target-line.js";
 
 /** A step that was done, as it was told when it was to be done. */
-export function deedDone(
+export function doneText(
+  { model, present }: BenchState,
   { action: id, amount }: DoneStep,
-  {
-    actions,
-    words,
-    by,
-    model,
-  }: {
-    readonly actions: Actions;
-    readonly words: AdviceWords;
-    readonly by: AmountText;
-    readonly model: ReedModel;
-  },
+  text: Catalogue,
 ): string {
-  const action = actions.actions.find((one) => one.id === id);
+  const action = bassoonActions.actions.find((one) => one.id === id);
   if (!action) return id;
   const [feature, effect] = Object.entries(action.effects)[0]!;
   const size = Math.abs(amount * effect);
   const gaugeError = model.features.find((one) => one.id === feature)?.gaugeError ?? 0;
   const isBelowGauge = size < gaugeError * (1 - 1e-9);
-  return `${words.plan.step(amount, id, action.label, by(feature, size), isBelowGauge)}.`;
+  const by = amountText(model, present.bench.unit, text)(feature, size);
+  return `${text.advice.plan.step(amount, id, action.label, by, isBelowGauge)}.`;
 }
 
 /** What a screen reader hears after something was done with advice; empty where the screen's own focus says it. */
@@ -51,6 +40,8 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
       return words.standIns.nowBack;
     case "step-done":
       return `${words.plan.nowDone(doneText(state, action.step, text))} ${wayText(state, text) || said()}`;
+    case "sitting-begun":
+      return words.plan.newSittingHint;
     case "plan-looked-at":
       return text.advice.plan.kinds[action.kind];
     case "quality-shown":
@@ -58,11 +49,6 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
     case "symptom-picked":
       return "";
   }
-}
-
-function doneText({ model, present }: BenchState, done: DoneStep, text: Catalogue): string {
-  const by = amountText(model, present.bench.unit, text);
-  return deedDone(done, { actions: bassoonActions, words: text.advice, by, model });
 }
 
 function wayText(state: BenchState, text: Catalogue): string {

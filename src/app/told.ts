@@ -37,6 +37,7 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
     case "trial-kept":
     case "trial-ended":
     case "step-done":
+    case "sitting-begun":
     case "plan-looked-at":
     case "quality-shown":
     case "quality-judged":

@@ -1,7 +1,7 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
-import { bassoonActions } from "./bassoon.js";
 import { english, type Catalogue } from "./catalogue.js";
+import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
 import { allRoundValue } from "./reading-text.js";
 import { targets } from "./targets.js";
 import { toThousandths, type LengthUnit } from "./units.js";
@@ -17,13 +17,6 @@ export interface PinnedReed {
   /** What it is called; empty for the all-round reed. */
   readonly reed: string;
   readonly values: Values;
-}
-
-/** Something that has been done to the reed, by whole units of an action. */
-export interface DoneStep {
-  /** Id of an action. */
-  readonly action: string;
-  readonly amount: number;
 }
 
 /** The state of a bench: what a link, a lesson step, a saved file and a test fixture hold. */
@@ -44,8 +37,8 @@ export interface Bench {
   readonly aim?: Blend;
   /** The reed to compare with. */
   readonly pinned?: PinnedReed;
-  /** The steps of plans that have been done to this reed, in order. */
-  readonly done?: readonly DoneStep[];
+  /** The steps that have been done to this reed, sitting by sitting; the last sitting is today's. */
+  readonly done?: readonly Sitting[];
   readonly layers: readonly Layer[];
   readonly page: PageName;
 }
@@ -112,7 +105,7 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     ["aim", aim ? `${Math.round(aim[0] * 1000)}.${Math.round(aim[1] * 1000)}` : ""],
     ["pinned", pinned ? cellsOf(pinned.values, model) : ""],
     ["pinnedReed", pinned?.reed ?? ""],
-    ["done", done.map(({ action, amount }) => `${action}-${amount}`).join(".")],
+    ["done", encodeDone(done)],
     ["layers", bench.layers.join(".") || "none"],
     ["page", bench.page === "bench" ? "" : bench.page],
   ];
@@ -155,7 +148,9 @@ export function decodeBench(
   const ids = model.features.map((feature) => feature.id);
   const aim = readAim(fields.get("aim"), told);
   const pinned = readPinned(fields, model, told);
-  const done = readDone(fields.get("done"), told);
+  const done = decodeDone(fields.get("done") ?? "", (cell, allowed) =>
+    problems.push(told.words.done(cell, allowed)),
+  );
   const cells = fields.get("values");
   const values = cells === undefined ? undefined : readValues(cells, "values", model, told);
   const bench: Bench = {
@@ -254,20 +249,6 @@ function readPinned(
   const cells = fields.get("pinned");
   const values = cells === undefined ? undefined : readValues(cells, "pinned", model, told);
   return values && { reed: readName(fields.get("pinnedReed")), values };
-}
-
-/** A reed to which more has been done than this is no longer that reed; and a link stays short. */
-const mostDone = 40;
-
-function readDone(text: string | undefined, { words, problems }: Telling): DoneStep[] {
-  const known = bassoonActions.actions.map(({ id }) => id);
-  const cells = (text ?? "").split(".").filter((cell) => cell !== "");
-  return cells.slice(0, mostDone).flatMap((cell) => {
-    const [, action = "", amount = ""] = /^(\w+)-([1-9]\d?)$/.exec(cell) ?? [];
-    if (known.includes(action)) return { action, amount: Number(amount) };
-    problems.push(words.done(cell, known));
-    return [];
-  });
 }
 
 function readNames<T extends string>(

@@ -1,5 +1,3 @@
-const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
-
 /** Terms for more and less of a feature, as the trade says them of a choice. */
 const senses: Readonly<Record<string, { readonly less: string; readonly more: string }>> = {
   bladeLength: { less: "shorter", more: "longer" },
@@ -64,11 +62,17 @@ export const planPageWords = {
     notYet: "Not yet",
     reading: (label: string, unit: string): string => (unit ? `${label}, ${unit}` : label),
     doneSoFar: "Done to this reed",
+    sitting: (number: number): string => `Sitting ${number}`,
+    today: "In this sitting",
+    newSitting: "Begin a new sitting",
+    newSittingHint:
+      "In one sitting nothing is done twice, and no more than four moves. Another day: play it first, and measure again.",
+
     undoHint: "Undo takes back the last of them with its readings.",
     nowDone: (deed: string): string => `Noted: ${deed}`,
     print: "Print the bench card",
-    blanks: "Read:",
-    expectedShort: (value: string): string => `expected ${value}`,
+    blanks: "New readings (expected in brackets):",
+    expectedShort: (value: string): string => `(${value})`,
     drawn: (moves: number): string =>
       moves === 1 ? "the plan in one arrow" : `the plan in ${moves} arrows head to tail`,
     legend:
@@ -110,15 +114,12 @@ export const planPageWords = {
     another: "Another symptom",
     causes: "Where to look",
     marked: "Marked on the drawing, with the way each pulls on this reed.",
-    holds: "likely on this reed",
-    unmeasured: "not measured",
-    notHere: "not on this reed",
     first: "First, for it can be undone",
     after: "Only if that does not help, for it cannot be undone",
-    upTo: (by: string): string => `${by} at most.`,
+    tried: (deed: string): string => `Done already in this sitting: ${deed}`,
+    playFirst: "Play it. Only if the trouble is still there, go on.",
     toPlan: "Then on to the plan",
     toPlanHint:
       "When the trouble is gone, pick the part to play: the plan goes on from the new readings.",
-    likely: (names: readonly string[]): string => `likely: ${list.format(names)}`,
   },
 };

@@ -121,6 +121,7 @@ export const reedStepsStyle = css`
     }
     p {
       margin-bottom: 0.15rem;
+      line-height: 1.25;
     }
     .caution {
       background: none;
@@ -132,14 +133,18 @@ export const reedStepsStyle = css`
       display: none;
     }
     .blanks {
-      display: flex;
-      flex-wrap: wrap;
-      gap: 0.25rem 1rem;
+      display: grid;
+      gap: 0.3rem 0.8rem;
+      grid-template-columns: repeat(auto-fill, minmax(13.5rem, 1fr));
       margin-top: 0.3rem;
+      font-size: 0.875rem;
+    }
+    .whole {
+      grid-column: 1 / -1;
     }
     .line {
       display: inline-block;
-      width: 3.4rem;
+      width: 3rem;
       border-bottom: 1px solid #000;
     }
   }

@@ -110,13 +110,13 @@ export class ReedSteps extends LitElement {
   #blanks(note: StepNotes) {
     const { text, unit } = this;
     return html`<p class="blanks">
-      ${text.planPage.plan.blanks}
+      <span class="whole">${text.planPage.plan.blanks}</span>
       ${this.#asked(note).map((id) => {
         const feature = this.model.features.find((one) => one.id === id)!;
         const expected = readingText(feature, note.values[id]!, unit, text);
         return html`<span
           >${feature.label} <span class="line"></span> ${unitSign(feature, unit, text)}
-          (${text.planPage.plan.expectedShort(expected)})</span
+          ${text.planPage.plan.expectedShort(expected)}</span
         >`;
       })}
     </p>`;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { trialOf } from "../../src/app/advice-state.js";
+import { today, trialOf } from "../../src/app/advice-state.js";
 import {
   reduce,
   startState,
@@ -210,14 +210,14 @@ describe("a step that was done", () => {
     expect(values["firstWire"]).toBeCloseTo(expected["firstWire"]!, 9);
     expect(values["openingWidth"]).toBeCloseTo(expected["openingWidth"]!, 9);
     expect(values["spine"]).toBe(bittern.present.bench.values["spine"]);
-    expect(steps).toEqual([{ action: "roundFirstWire", amount: 2 }]);
+    expect(steps).toEqual([[{ action: "roundFirstWire", amount: 2 }]]);
     expect(after.present.readings).toEqual({ openingHeight: [1.2] });
   });
 
   test("is taken back by undo with its readings, and does not follow another reed", () => {
     const after = run(bittern, done, done);
-    expect(after.present.bench.done).toHaveLength(2);
-    expect(run(after, { type: "undo" }).present.bench.done).toHaveLength(1);
+    expect(after.present.bench.done![0]).toHaveLength(2);
+    expect(run(after, { type: "undo" }).present.bench.done![0]).toHaveLength(1);
     expect(run(after, { type: "undo" }, { type: "undo" }).present).toEqual(bittern.present);
     const others: BenchAction[] = [
       { type: "reset" },
@@ -225,6 +225,33 @@ describe("a step that was done", () => {
       { type: "readings-taken", reed: "My reed", fresh: true, readings: { tip: [0.1] } },
     ];
     for (const other of others) expect(run(after, other).present.bench.done).toBeUndefined();
+  });
+
+  test("is not proposed again in the same sitting, nor what works against it; in a new one it may be", () => {
+    for (const { reed } of demoReeds) {
+      for (const { id: target } of targets) {
+        let state = run(benchOf(reed), { type: "target-set", target });
+        let moves = 0;
+        for (; moves < 9; moves += 1) {
+          const [next] = planner()(state, english)!.looked.plan.steps;
+          if (!next) break;
+          const before = today(state).map(({ action }) => action);
+          expect(before, `${reed} ${target}`).not.toContain(next.action);
+          state = run(state, { type: "step-done", step: next, readings: {} });
+        }
+        expect(moves, `${reed} ${target}`).toBeLessThanOrEqual(4);
+      }
+    }
+  });
+
+  test("a new sitting is one step of undo, and begins only after something was done", () => {
+    expect(run(bittern, { type: "sitting-begun" })).toBe(bittern);
+    const next = run(bittern, done, { type: "sitting-begun" });
+    expect(today(next)).toEqual([]);
+    expect(next.present.bench.done).toHaveLength(2);
+    expect(run(next, { type: "sitting-begun" })).toBe(next);
+    expect(run(next, done).present.bench.done![1]).toHaveLength(1);
+    expect(today(run(next, { type: "undo" }))).toHaveLength(1);
   });
 
   test("what nobody has measured stays unknown", () => {
