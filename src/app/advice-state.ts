@@ -155,9 +155,9 @@ function stepDone({ present }: BenchState, done: DoneStep, read: Moment["reading
   for (const [id, all] of Object.entries(read))
     values[id] = toThousandths(readingsSummary(id, all).mean);
   const { done: sittings = [] } = bench;
-  const today = [...(sittings.at(-1) ?? []), done];
+  const sitting = [...(sittings.at(-1) ?? []), done];
   return {
-    bench: { ...bench, values, finished: true, done: [...sittings.slice(0, -1), today] },
+    bench: { ...bench, values, finished: true, done: [...sittings.slice(0, -1), sitting] },
     readings: { ...stillRead(present, values), ...read },
   };
 }

@@ -179,7 +179,9 @@ export class BenchPlan extends LitElement {
 
   /** On the panel itself: where who has entered readings, or comes from a trouble, goes on. */
   override focus(): void {
-    this.renderRoot.querySelector<HTMLElement>("section")?.focus();
+    const card = this.renderRoot.querySelector<HTMLElement>("section");
+    card?.focus({ preventScroll: true });
+    card?.scrollIntoView({ block: "start" });
   }
 
   #onDone({ action, amount, readings }: StepDoneEvent): void {

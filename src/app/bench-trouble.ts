@@ -1,7 +1,7 @@
 import { LitElement, html, nothing } from "lit";
 import { planNotes } from "../engine/plan-notes.js";
 import type { PlanStep } from "../engine/plan-adjustments.js";
-import type { FeatureId } from "../engine/model.js";
+import type { Action, FeatureId } from "../engine/model.js";
 import { bassoonActions } from "../reed/bassoon.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { likelyCauses, type LikelyCause } from "../reed/likely-causes.js";
@@ -107,12 +107,39 @@ export class BenchTrouble extends LitElement {
     const causes = likelyCauses(symptom, spoken.map.model, values);
     const words = text.planPage.trouble;
     const tried = symptom.first.filter((help) => this.#isDone(help));
-    const first = symptom.first.filter((help) => !this.#isDone(help));
-    return html`${this.#causes(causes, symptom, spoken)}
-    ${tried.map((help) => html`<p>${words.tried(doneText(shown.state, help, text))}</p>`)}
+    const help = html`${tried.map((one) => html`<p>${words.tried(doneText(shown.state, one, text))}</p>`)}
     ${tried.length > 0 ? html`<p><strong>${words.playFirst}</strong></p>` : nothing}
-    ${this.#steps(first, words.first, symptom.firstNote, spoken)}
-    ${this.#after(symptom, spoken, first.length === 0)}`;
+    ${this.#steps(this.#open(symptom.first), words.first, symptom.firstNote, spoken)}
+    ${this.#held(symptom)} ${this.#after(symptom, spoken, this.#open(symptom.first).length === 0)}`;
+    // Where the readings show no cause, nobody should reach for a tool before the reed is checked and read again.
+    const isPlain = causes.length === 0 || causes.some(({ holds }) => holds !== false);
+    return html`${this.#causes(causes, symptom, spoken)}
+    ${
+      isPlain || tried.length > 0
+        ? help
+        : html`<details>
+            <summary>${words.allTheSame}</summary>
+            ${help}
+          </details>`
+    }`;
+  }
+
+  /** What is neither done in this sitting nor held by a lock. */
+  #open(helps: readonly Help[]): readonly Help[] {
+    return helps.filter((help) => !this.#isDone(help) && !this.#isHeld(help));
+  }
+
+  #held({ first, after }: Symptom) {
+    const held = [...first, ...after].filter((help) => this.#isHeld(help));
+    const names = held.map(({ action }) => actionOf(action)?.label ?? action);
+    return names.length > 0
+      ? html`<p class="soft">${this.text.planPage.trouble.held(names)}</p>`
+      : nothing;
+  }
+
+  #isHeld({ action }: Help): boolean {
+    const { locked } = this.shown.state.present.bench;
+    return Object.keys(actionOf(action)?.effects ?? {}).some((id) => locked.includes(id));
   }
 
   /** What it may come from, as a sentence, on the drawing and as pulls. */
@@ -179,7 +206,7 @@ export class BenchTrouble extends LitElement {
   /** What cannot be undone stays folded until the first did not help. */
   #after({ after: all, afterNote }: Symptom, spoken: Spoken, isNext: boolean) {
     const words = this.text.planPage.trouble;
-    const after = all.filter((help) => !this.#isDone(help));
+    const after = this.#open(all);
     if (after.length === 0) return afterNote === undefined ? nothing : html`<p>${afterNote}</p>`;
     return html`<details ?open=${isNext}>
       <summary>${words.after}</summary>
@@ -195,7 +222,9 @@ export class BenchTrouble extends LitElement {
   async #focusOn(selector: string): Promise<void> {
     await new Promise((done) => requestAnimationFrame(done)); // the new state has come down
     await this.updateComplete;
-    this.renderRoot.querySelector<HTMLElement>(selector)?.focus();
+    const element = this.renderRoot.querySelector<HTMLElement>(selector);
+    element?.focus({ preventScroll: true });
+    element?.scrollIntoView({ block: selector === ".picked" ? "start" : "nearest" });
   }
 
   #onDone({ action, amount, readings }: StepDoneEvent): void {
@@ -210,9 +239,12 @@ export class BenchTrouble extends LitElement {
 
 const nothingToDo = { first: [], after: [] } as const;
 
+function actionOf(id: string): Action | undefined {
+  return bassoonActions.actions.find((one) => one.id === id);
+}
+
 function toStep({ action, amount }: Help): PlanStep {
-  const reversible = bassoonActions.actions.find(({ id }) => id === action)?.reversible ?? false;
-  return { action, amount, reversible };
+  return { action, amount, reversible: actionOf(action)?.reversible ?? false };
 }
 
 /** A feature, or the two features of a ratio. */

@@ -1,3 +1,5 @@
+const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
+
 /** Terms for more and less of a feature, as the trade says them of a choice. */
 const senses: Readonly<Record<string, { readonly less: string; readonly more: string }>> = {
   bladeLength: { less: "shorter", more: "longer" },
@@ -118,6 +120,9 @@ export const planPageWords = {
     after: "Only if that does not help, for it cannot be undone",
     tried: (deed: string): string => `Done already in this sitting: ${deed}`,
     playFirst: "Play it. Only if the trouble is still there, go on.",
+    allTheSame: "If it is sound and read rightly: what usually helps",
+    held: (labels: readonly string[]): string =>
+      `Held by a lock, so not proposed: ${list.format(labels.map((label) => label.toLowerCase()))}.`,
     toPlan: "Then on to the plan",
     toPlanHint:
       "When the trouble is gone, pick the part to play: the plan goes on from the new readings.",

@@ -86,7 +86,7 @@ export const reedGainsStyle = css`
     }
     tr {
       display: grid;
-      grid-template-columns: repeat(auto-fit, minmax(6.5rem, 1fr));
+      grid-template-columns: repeat(auto-fit, minmax(5rem, 1fr));
       gap: 0.2rem 0.6rem;
       padding: 0.4rem 0;
       border-top: 1px solid var(--rule);
@@ -119,7 +119,7 @@ export const reedGainsStyle = css`
     }
     .many tr {
       display: grid;
-      grid-template-columns: repeat(auto-fit, minmax(6.5rem, 1fr));
+      grid-template-columns: repeat(auto-fit, minmax(5rem, 1fr));
       gap: 0.2rem 0.6rem;
       padding: 0.4rem 0;
       border-top: 1px solid var(--rule);

@@ -5,7 +5,12 @@ import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
-import { round, triangleLayout, type TriangleLayout } from "../drawing/triangle-layout.js";
+import {
+  isInside,
+  round,
+  triangleLayout,
+  type TriangleLayout,
+} from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js";
@@ -181,8 +186,8 @@ export class ReedTriangle extends LitElement {
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
-      ${this.#names(layout)} ${adviceLayer(this.advice ?? {}, layout)}
-      ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
+      ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
+      ${adviceLayer(this.advice ?? {}, layout)}
     </svg>`;
   }
 
@@ -242,7 +247,7 @@ export class ReedTriangle extends LitElement {
   #dragHost(): DragHost {
     return {
       handles: () => this.#handles(),
-      inside: (place) => pointToBlend(place, this.#layout().frame).every((share) => share >= -0.01),
+      inside: (place) => isInside(place, this.#layout().frame),
       ask: (handle, place) => {
         if (!this.#gestureOpen) this.#begin();
         this.#ask(handle, nearestBlend(pointToBlend(place, this.#layout().frame)));
@@ -281,9 +286,8 @@ export class ReedTriangle extends LitElement {
 
   #onKey(event: KeyboardEvent): void {
     const handle = this.#handles()[0]?.[0];
-    if (!handle || event.ctrlKey || event.metaKey || event.altKey) return;
-    const move = keyMove(event);
-    if (!move) return;
+    const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : keyMove(event);
+    if (!handle || !move) return;
     event.preventDefault();
     const now = handle === "point" ? this.blend! : this.target!.blend;
     const near = this.#keyBlend && blendDistance(this.#keyBlend, now) < 0.03;
