@@ -73,7 +73,7 @@ export class BenchGrid extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("now") && this.now.state.gesture !== undefined) this.#rest.moved();
+    if (changed.has("now") && this.now.state.gesture !== undefined) this.#rest.moved(true);
   }
 
   override render() {

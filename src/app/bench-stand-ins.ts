@@ -38,7 +38,7 @@ export class BenchStandIns extends LitElement {
 
   /** While the recipe changes many times a second the list stays as it was. */
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("state") && this.state.gesture !== undefined) this.#rest.moved();
+    if (changed.has("state") && this.state.gesture !== undefined) this.#rest.moved(true);
     if (this.#rest.resting) this.#list = standInList(this.state, this.text);
   }
 

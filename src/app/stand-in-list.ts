@@ -74,7 +74,9 @@ export function standInList(state: BenchState, text: Catalogue): StandInList | u
   const { singles, pairs } = standIns(spoken.map, values, request, freedom);
   const hands = handsWorthTelling(
     handStandIns(spoken.map, values, request, bassoonActions, freedom),
-  ).slice(0, most.singles);
+  )
+    .filter((one) => !makesTheChange(one, request))
+    .slice(0, most.singles);
   return {
     sentence: requestSentence(request, spoken),
     hands: hands.map((one) => ({
@@ -98,6 +100,16 @@ export function standInList(state: BenchState, text: Catalogue): StandInList | u
       })),
     differences: hands.flatMap((one) => differenceSentence(one, singles, spoken) ?? []),
   };
+}
+
+/** "Instead of thinner wings" nobody is told to do what thins the wings. */
+function makesTheChange(
+  { changes }: HandStandIn,
+  { feature, change, mode }: StandInRequest,
+): boolean {
+  return (
+    mode === "instead" && changes.some((one) => one.feature === feature && one.change * change > 0)
+  );
 }
 
 /** As many whole units as one easy sitting allows. */

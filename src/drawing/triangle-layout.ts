@@ -1,5 +1,5 @@
 import type { Blend } from "../engine/blend.js";
-import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
+import { blendToPoint, type Frame, type Point } from "../engine/frame.js";
 
 /** Where everything of the triangle stands, in px. */
 export interface TriangleLayout {
@@ -150,11 +150,6 @@ export function readingLines(blend: Blend, frame: Frame, em = 16): ReadingLine[]
       share: blend[k],
     };
   });
-}
-
-/** Whether a point lies in the triangle, or no more than a hair outside. */
-export function isInside(point: Point, frame: Frame): boolean {
-  return pointToBlend(point, frame).every((share) => share >= -0.01);
 }
 
 /** Points as a closed path. */

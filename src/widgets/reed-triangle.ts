@@ -1,16 +1,12 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
-import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
+import { blendDistance, type Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
-import {
-  isInside,
-  round,
-  triangleLayout,
-  type TriangleLayout,
-} from "../drawing/triangle-layout.js";
+import { isInside } from "../drawing/is-inside.js";
+import { round, triangleLayout, type TriangleLayout } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js";
@@ -20,7 +16,7 @@ import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
 import { describeTriangle } from "./triangle-words.js";
 import { centreMark, cornerLabels } from "./triangle-labels.js";
 import { isCentreFree, nameTexts } from "./triangle-names.js";
-import { keyMove } from "./triangle-keys.js";
+import { keyMove, movedBy } from "./triangle-keys.js";
 import {
   aimHandle,
   certaintyLayer,
@@ -292,9 +288,7 @@ export class ReedTriangle extends LitElement {
     const now = handle === "point" ? this.blend! : this.target!.blend;
     const near = this.#keyBlend && blendDistance(this.#keyBlend, now) < 0.03;
     const from = near ? this.#keyBlend! : nearestBlend(now);
-    const next = nearestBlend(
-      move === "centre" ? centreBlend : [from[0] + move[0], from[1] + move[1], from[2] + move[2]],
-    );
+    const next = movedBy(from, move);
     if (!this.#keyBlend) this.#begin();
     this.#keyBlend = next;
     this.#ask(handle, next);

@@ -165,6 +165,21 @@ describe("the list of stand-ins", () => {
     expect(list.hands.map(({ id }) => id)).not.toContain("roundBothWires");
   });
 
+  test("never has hands do instead of a change what makes that change", () => {
+    const making: string[] = [];
+    for (const { reed } of demoReeds) {
+      for (const { id: feature, step } of bassoonModel.features) {
+        for (const change of [-3 * step, 3 * step]) {
+          const { hands } = standInList(run(benchOf(reed), ask(feature, change)), english)!;
+          for (const { id, changes } of hands)
+            if (changes.some((one) => one.feature === feature && one.change * change > 0))
+              making.push(`${reed} ${feature} ${id}`);
+        }
+      }
+    }
+    expect(making).toEqual([]);
+  });
+
   test("cannot be made for what is not measured", () => {
     const asked = run(
       bittern,
