@@ -64,6 +64,7 @@ export class BenchGrid extends LitElement {
 
   readonly #rest = new AtRest(this);
   readonly #planFor = planner();
+  #lastPlan: PlanView | undefined;
 
   constructor() {
     super();
@@ -110,7 +111,7 @@ export class BenchGrid extends LitElement {
     const { narrow } = this.room;
     const plan = this.#plan();
     const seen = this.#rest.resting ? now : this.worded;
-    return html`${this.#place(plan)}
+    return html`${this.#place(this.#rest.resting ? plan : undefined)}
       <bench-plan
         class="plan"
         .shown=${seen}
@@ -133,9 +134,13 @@ export class BenchGrid extends LitElement {
     ></bench-trouble>`;
   }
 
-  /** Plans are worked out where they are shown, and only when the point rests. */
+  /**
+   * Plans are worked out where they are shown, and only when the point rests; until then the last one keeps its room,
+   * so that nothing on the page jumps under a finger.
+   */
   #plan(): PlanView | undefined {
-    return this.#rest.resting ? this.#planFor(this.now.state, this.text) : undefined;
+    if (this.#rest.resting) this.#lastPlan = this.#planFor(this.now.state, this.text);
+    return this.#lastPlan;
   }
 
   #lip() {

@@ -42,7 +42,7 @@ export class BenchPlan extends LitElement {
   };
 
   declare shown: Shown;
-  /** Undefined where there is no part, no place, or the point is on its way. */
+  /** Undefined where there is no part or no place; while the point is on its way, the last one. */
   declare plan: PlanView | undefined;
   declare resting: boolean;
   declare moves: Handle;
@@ -75,10 +75,13 @@ export class BenchPlan extends LitElement {
     const { bench } = shown.state.present;
     if (bench.target === "") return html`<p>${words.pick}</p>`;
     if (!shown.view.placed) return html`<p>${words.noPlace}</p>`;
-    if (!resting || !plan) return html`<p class="soft">${words.working}</p>`;
+    if (!plan) return html`<p class="soft">${words.working}</p>`;
     if ((shown.view.doubt ?? 0) > doubtLeast)
       return html`<p>${text.target.unsure(plan.target.label)}</p>`;
-    return html`${this.#kinds(plan)} ${this.#plan(plan.looked)}`;
+    return html`<p class="soft working" ?hidden=${resting}>${words.working}</p>
+      <div class=${resting ? "" : "stale"} ?inert=${!resting}>
+        ${this.#kinds(plan)} ${this.#plan(plan.looked)}
+      </div>`;
   }
 
   #kinds({ plans, looked }: PlanView) {
@@ -87,7 +90,7 @@ export class BenchPlan extends LitElement {
     return html`<fieldset class="kinds">
       <legend>${words.choice}</legend>
       ${plans.map(
-        ({ plan: { kind, steps } }) =>
+        ({ plan: { kind, steps } }, index) =>
           html`<label
             ><input
               type="radio"
@@ -95,7 +98,7 @@ export class BenchPlan extends LitElement {
               .checked=${live(kind === looked.plan.kind)}
               @change=${() => this.#act({ type: "plan-looked-at", kind })}
             /><span
-              >${this.text.advice.plan.kinds[kind]}
+              >${words.numbered(index + 1, this.text.advice.plan.kinds[kind])}
               <span class="soft">${words.moves(steps.length)}</span></span
             ></label
           >`,

@@ -80,6 +80,7 @@ export class BenchStandIns extends LitElement {
     const isTried = trialOf(this.state) !== undefined;
     return html`${this.#modes(asked)} ${this.#change(asked, feature)}
       <p class="sentence">${list.sentence}</p>
+      ${isTried ? html`<p class="soft">${page.tried} ${page.leftover}</p>` : nothing}
       <div class="lists">
         <div>
           <h4>${words.byHand}</h4>
@@ -103,7 +104,7 @@ export class BenchStandIns extends LitElement {
             </div>`
           : nothing
       }
-      <p class="soft">${isTried ? `${page.tried} ${page.leftover}` : page.unmeasured}</p>`;
+      <p class="soft">${page.unmeasured}</p>`;
   }
 
   #modes(asked: StandInRequest) {

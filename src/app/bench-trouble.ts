@@ -95,7 +95,7 @@ export class BenchTrouble extends LitElement {
       <button class="another" @click=${() => this.#pick(undefined, symptom.id)}>
         ${words.another}
       </button>
-      ${spoken ? this.#help(symptom, spoken) : html`<p>${text.planPage.plan.noPlace}</p>`}
+      ${spoken ? this.#help(symptom, spoken) : html`<p>${words.noPlace}</p>`}
       <p class="soft">${words.toPlanHint}</p>
       <button @click=${() => this.dispatchEvent(new Event("plan-asked"))}>${words.toPlan}</button>
     </div>`;

@@ -89,6 +89,20 @@ export const planPageStyle = css`
   .own {
     margin-bottom: 0.7rem;
   }
+  .card {
+    position: relative;
+  }
+  .stale {
+    opacity: 0.45;
+  }
+  /* Over the dimmed plan, so that nothing moves to make room for it. */
+  .working {
+    position: absolute;
+    z-index: 1;
+    padding: 0.2rem 0.5rem;
+    border-radius: 6px;
+    background: var(--card);
+  }
   .foot {
     margin: 0.9rem 0 0;
   }

@@ -1,5 +1,6 @@
 import { amountText } from "../reed/amount-text.js";
 import { bassoonActions } from "../reed/bassoon.js";
+import { bassoonQualities } from "../reed/bassoon-qualities.js";
 import type { DoneStep } from "../reed/done-steps.js";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { targetOf } from "../reed/targets.js";
@@ -44,7 +45,10 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
       return words.plan.newSittingHint;
     case "plan-looked-at":
       return text.advice.plan.kinds[action.kind];
-    case "quality-shown":
+    case "quality-shown": {
+      const shown = bassoonQualities.qualities.find(({ id }) => id === action.quality);
+      return shown ? `${shown.says} ${words.gains.contours(shown.label)}` : "";
+    }
     case "quality-judged":
     case "symptom-picked":
       return "";

@@ -53,6 +53,8 @@ export const planPageWords = {
     noPlace: "The readings so far cannot place the reed, so there is no plan yet.",
     working: "Worked out anew when the point rests …",
     choice: "Plans",
+    numbered: (number: number, name: string): string => `${number}. ${name}`,
+    open: "To the plan",
     moves: (count: number): string => (count === 1 ? "1 move" : `${count} moves`),
     step: (number: number): string => `Step ${number}`,
     caution: "Caution.",
@@ -113,6 +115,8 @@ export const planPageWords = {
     soundFirst:
       "First: is it sound? A reed that leaks or is uneven is at no place of the triangle.",
     ifNot: (help: string): string => `If not: ${help}`,
+    noPlace:
+      "The readings so far cannot place the reed: enter a few more, then this looks where the trouble comes from.",
     another: "Another symptom",
     causes: "Where to look",
     marked: "Marked on the drawing, with the way each pulls on this reed.",

@@ -134,18 +134,26 @@ describeWalks("the plan page", (walk) => {
     );
   });
 
-  walk("while the point is dragged no plan is shown; at rest there is one again", async (bench) => {
-    await bench.open(code("Bittern", { target: "everyday" }));
-    const [x, y] = await bench.point();
-    const [toX, toY] = await bench.place([0.3, 0.3, 0.4]);
-    await bench.page.mouse.move(x, y);
-    await bench.page.mouse.down();
-    await bench.page.mouse.move(toX, toY, { steps: 12 });
-    const moving = await bench.page.locator("bench-plan section.card").innerText();
-    await bench.page.mouse.up();
-    expect(moving).toContain("Worked out anew");
-    await bench.page.locator("bench-plan .sentence").waitFor();
-  });
+  walk(
+    "while the point is dragged the last plan keeps its room, dimmed; at rest there is another",
+    async (bench) => {
+      await bench.open(code("Bittern", { target: "everyday" }));
+      const plan = bench.page.locator("bench-plan");
+      const height = (await plan.boundingBox())!.height;
+      const [x, y] = await bench.point();
+      const [toX, toY] = await bench.place([0.3, 0.3, 0.4]);
+      await bench.page.mouse.move(x, y);
+      await bench.page.mouse.down();
+      await bench.page.mouse.move(toX, toY, { steps: 12 });
+      const working = await plan.locator(".working").isVisible();
+      const arrows = await bench.page.locator("reed-triangle .plan .shaft").count();
+      const dragged = (await plan.boundingBox())!.height;
+      await bench.page.mouse.up();
+      expect({ working, arrows, dragged }).toEqual({ working: true, arrows: 0, dragged: height });
+      await plan.locator(".stale").waitFor({ state: "detached" });
+      expect(await plan.locator(".working").isVisible()).toBe(false);
+    },
+  );
 
   walk("a quality lies over the triangle, and a teacher judges it otherwise", async (bench) => {
     await bench.open(code("Heron", { target: "audition" }));
