@@ -135,13 +135,14 @@ export class BenchGrid extends LitElement {
     </section>`;
   }
 
+  /** Values at the pace of the drawings; what they pull, in compasses and words, at that of the words. */
   #recipe() {
-    const { state, view } = this.drawn;
+    const { state } = this.drawn;
     return html`<bench-recipe
       class="recipe"
       .model=${this.now.state.model}
       .moment=${state.present}
-      .view=${view}
+      .view=${this.worded.view}
       .pointed=${this.pointed}
       .sheet=${this.room.narrow}
       .text=${this.text}

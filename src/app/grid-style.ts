@@ -71,6 +71,14 @@ export const gridStyle = css`
     main.lipPage > .wide {
       grid-area: wide;
     }
+    /* The recipe stays beside a page that is longer than the window. */
+    main.lipPage > .side {
+      position: sticky;
+      top: 0.75rem;
+      overflow: auto;
+      align-self: start;
+      max-height: calc(100vh - 1.5rem);
+    }
     main.benchPage {
       grid-template-areas:
         "place side"

@@ -105,7 +105,9 @@ export class ReedFeatureRow extends LitElement {
       >
         ${remark}
       </p>
-      <p class="how" ?hidden=${!this.open}>${feature.howToMeasure} ${this.#range()}</p>`;
+      <p class="how" ?hidden=${!this.open}>
+        ${this.open ? html`${feature.howToMeasure} ${this.#range()}` : nothing}
+      </p>`;
   }
 
   /** A value that comes from elsewhere (another reed, undo) ends what was typed and not taken. */
