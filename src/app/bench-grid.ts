@@ -1,4 +1,5 @@
 import { LitElement, html, nothing } from "lit";
+import { cache } from "lit/directives/cache.js";
 import type { PictureWords } from "../drawing/png-text.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId } from "../engine/model.js";
@@ -64,7 +65,7 @@ export class BenchGrid extends LitElement {
     const { narrow } = this.room;
     return html`<div class="page">
         <main tabindex="-1" class="${page}Page" @focusin=${this.#onFocus}>
-          ${page === "lip" ? this.#lip() : this.#bench()}
+          ${cache(page === "lip" ? this.#lip() : this.#bench())}
         </main>
       </div>
       ${narrow ? this.#recipe() : nothing}`;
@@ -169,7 +170,8 @@ export class BenchGrid extends LitElement {
 
   /** The triangle comes to the top of the window, above the open sheet. */
   #onSheet(): void {
-    this.renderRoot.querySelector(".place")?.scrollIntoView({ block: "start" });
+    const top = this.renderRoot.querySelector(".place")?.getBoundingClientRect().top ?? 0;
+    if (top > 0) window.scrollBy(0, top);
   }
 
   /** On the page itself, when what had the focus is gone. */

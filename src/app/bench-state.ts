@@ -2,6 +2,7 @@ import type { Blend } from "../engine/blend.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
+import { isTurning, onSheet, type SheetAction } from "./sheet.js";
 import { mapFor } from "./measured-map.js";
 import { pinned, swapped, unpinned, withAim, withTarget, type Moment } from "./moment.js";
 import { newBench, type Bench, type Layer, type PageName } from "../reed/bench.js";
@@ -33,6 +34,7 @@ export type BenchAction =
   | { readonly type: "lock-set"; readonly feature: FeatureId; readonly locked: boolean }
   | { readonly type: "finished-set"; readonly finished: boolean }
   | { readonly type: "unit-set"; readonly unit: LengthUnit }
+  | SheetAction
   | { readonly type: "page-set"; readonly page: PageName }
   | { readonly type: "target-set"; readonly target: string }
   | { readonly type: "aim-moved"; readonly aim: Blend; readonly gesture?: string }
@@ -116,6 +118,10 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       return travelled(state, "past");
     case "redo":
       return travelled(state, "future");
+    default:
+      return isTurning(action)
+        ? { ...state, present: onSheet(present, action) }
+        : step(state, onSheet(present, action));
   }
 }
 
@@ -134,8 +140,8 @@ function step(state: BenchState, present: Moment, gesture?: string): BenchState 
   };
 }
 
-function withBench({ bench, readings }: Moment, change: Partial<Bench>): Moment {
-  return { bench: { ...bench, ...change }, readings };
+function withBench({ following: _over, ...moment }: Moment, change: Partial<Bench>): Moment {
+  return { ...moment, bench: { ...moment.bench, ...change } };
 }
 
 /** How the bench is looked at is no step of undo. */
@@ -149,7 +155,12 @@ function withValue(moment: Moment, feature: FeatureId, value: number | undefined
   const values: Values =
     value === undefined ? others : { ...others, [feature]: toThousandths(value) };
   if (values[feature] === moment.bench.values[feature]) return moment;
-  return { bench: { ...moment.bench, values }, readings };
+  return { ...onlySheet(moment), bench: { ...moment.bench, values }, readings };
+}
+
+/** The sheet goes on while values change. */
+function onlySheet({ sheet }: Moment): Pick<Moment, "sheet"> {
+  return sheet ? { sheet } : {};
 }
 
 function withName<T extends string>(names: readonly T[], name: T, on: boolean): readonly T[] {
@@ -161,7 +172,14 @@ function loaded(
   moment: Moment,
   { reed, values, readings = {} }: { reed: string; values: Values; readings?: Moment["readings"] },
 ): Moment {
-  return { bench: { ...moment.bench, reed, values, locked: [], finished: reed !== "" }, readings };
+  const fresh = {
+    locked: [],
+    finished: reed !== "",
+    unsound: [],
+    overruled: false,
+    wet: "",
+  } as const;
+  return { bench: { ...moment.bench, reed, values, ...fresh }, readings };
 }
 
 function taken(
@@ -177,6 +195,7 @@ function taken(
     : { values: moment.bench.values, readings: moment.readings };
   const values = { ...kept.values, ...Object.fromEntries(means) };
   return {
+    ...onlySheet(moment),
     bench: { ...moment.bench, reed, values, finished: true },
     readings: { ...kept.readings, ...readings },
   };
@@ -198,7 +217,11 @@ function travelled(state: BenchState, way: "past" | "future"): BenchState {
   const reached = way === "past" ? state.past.at(-1) : state.future[0];
   if (!reached) return rest;
   const { unit, layers, page } = state.present.bench;
-  const present = { ...reached, bench: { ...reached.bench, unit, layers, page } };
+  const bench = { ...reached.bench, unit, layers, page };
+  const { sheet } = state.present;
+  // Undo brings readings back, not the place on the sheet.
+  const turned = sheet && reached.sheet ? { sheet: { ...reached.sheet, step: sheet.step } } : {};
+  const present = { ...reached, ...turned, bench };
   return way === "past"
     ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
     : { ...rest, present, past: [...state.past, state.present], future: state.future.slice(1) };
@@ -220,7 +243,7 @@ function pointMoved(state: BenchState, asked: Blend, gesture?: string): BenchSta
       ([id]) => solution.values[id] === present.bench.values[id],
     ),
   );
-  return step(state, { bench, readings, following }, gesture);
+  return step(state, { ...onlySheet(present), bench, readings, following }, gesture);
 }
 
 /** Values are kept in whole thousandths; while a gesture runs they are left finer, so that the point does not stutter. */
@@ -233,7 +256,11 @@ function gestureEnded(state: BenchState): BenchState {
   const rounded = Object.entries(values).every(([id, value]) => value === bench.values[id]);
   if (gesture === undefined && rounded) return state;
   const ended = { ...state.present, bench: rounded ? bench : { ...bench, values } };
-  if (before && isSameBench(before.present.bench, ended.bench)) return { ...rest, ...before };
+  if (before && isSameBench(before.present.bench, ended.bench)) {
+    const { unit, layers, page } = bench; // may have been chosen meanwhile
+    const was = before.present;
+    return { ...rest, ...before, present: { ...was, bench: { ...was.bench, unit, layers, page } } };
+  }
   return { ...rest, present: rounded ? state.present : ended };
 }
 

@@ -49,8 +49,9 @@ export interface BenchView {
  */
 export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const { model, present } = state;
-  const { values, layers, pinned } = present.bench;
-  const map = mapFor(model, values);
+  const { values, layers, pinned, unsound, overruled } = present.bench;
+  const isStopped = unsound.length > 0 && !overruled;
+  const map = isStopped ? undefined : mapFor(model, values);
   const comparison = pinned ? { comparison: compareReeds(model, values, pinned) } : {};
   if (!map)
     return {
@@ -58,7 +59,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
       pulls: [],
       chain: [],
       earlier: {},
-      sentence: describeReed({ model, values }, text),
+      sentence: isStopped ? [text.sentence.unsound] : describeReed({ model, values }, text),
       stoppedBy: [],
     };
   const placed = place(map, values);

@@ -42,12 +42,7 @@ define("page-tabs", PageTabs);
 define("bench-grid", BenchGrid);
 define("readings-dialog", ReadingsDialog);
 
-const moved = new Set<BenchAction["type"]>([
-  "value-set",
-  "point-moved",
-  "aim-moved",
-  "gesture-ended",
-]);
+const moved = new Set<BenchAction["type"]>(["value-set", "point-moved", "aim-moved"]);
 
 /** The app: owner of the one state. Child event → action → new state → properties down. */
 export class ReedpointApp extends LitElement {
@@ -117,6 +112,7 @@ export class ReedpointApp extends LitElement {
   /** The page speaks the catalogue's language, and runs the way its script runs. */
   override updated(changed: PropertyValues<this>): void {
     const page = document.documentElement;
+    page.dataset["page"] = this.state.present.bench.page;
     if (changed.has("text")) [page.lang, page.dir] = [this.text.language, this.text.direction];
   }
 
@@ -141,6 +137,8 @@ export class ReedpointApp extends LitElement {
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     this.#address.tell(encodeBench(next.present.bench, this.#model));
+    // The end of a gesture says nothing of its own: what the gesture did is about to be told.
+    if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));
     else this.#announcer.now(told(next, action, this.text));
   }
@@ -190,6 +188,7 @@ export class ReedpointApp extends LitElement {
         .kept=${guard([drawn], () => (isUntouched(drawn.state) ? [] : Object.keys(drawn.state.present.bench.values)))}
         .text=${this.text}
         @readings-taken=${this.#onReadings}
+        @dialog-closed=${this.#onDialogClosed}
       ></readings-dialog>
       <div
         class="bench"
@@ -264,6 +263,11 @@ export class ReedpointApp extends LitElement {
     return this.renderRoot.querySelector<ReadingsDialog>("readings-dialog")!;
   }
 
+  /** The button that opened it may be folded away by now. */
+  #onDialogClosed(): void {
+    this.renderRoot.querySelector<BenchHeader>("bench-header")?.focus();
+  }
+
   #openDialog(): void {
     void this.#dialog.open();
   }
@@ -291,9 +295,14 @@ export class ReedpointApp extends LitElement {
 
   #onAction({ action }: BenchActionEvent): void {
     this.#dispatch(action);
-    if (action.type === "reed-pinned") void this.#grid.focusOn("bench-comparison");
-    if (action.type === "reed-unpinned") void this.#grid.focusOn("bench-drawing");
+    if (action.type === "reed-pinned") void this.#focusOn("bench-comparison");
+    if (action.type === "reed-unpinned") void this.#focusOn("bench-drawing");
     if (action.type === "target-set" && action.target === ownTarget) this.moves = "aim";
+  }
+
+  async #focusOn(part: string): Promise<void> {
+    await this.updateComplete;
+    await this.#grid.focusOn(part);
   }
 
   #onTheme(event: ThemePickedEvent): void {

@@ -1,4 +1,5 @@
 import type { Purpose } from "../engine/model.js";
+import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { lipWords } from "./lip-words.js";
 
@@ -161,7 +162,7 @@ export const english = {
     thou: { name: "1/1000 inch", sign: "thou", spoken: "thousandths of an inch" },
   },
 
-  pages: { title: "Pages", bench: "Bench", lip: "Lip and opening" },
+  pages: { title: "Pages", measure: "Measure", bench: "Bench", lip: "Lip and opening" },
 
   bar: {
     reed: "Reed",
@@ -382,6 +383,8 @@ export const english = {
       const shown = names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
       return ` Not measured: ${list.format(shown)}, so the place is less sure.`;
     },
+    unsound:
+      "This reed is not sound: it leaks, is cracked or uneven, and has no place in the triangle until that is mended.",
     end: ".",
   },
 
@@ -505,6 +508,7 @@ export const english = {
   },
 
   ...comparisonWords,
+  measure: measureWords,
 
   lip: lipWords,
 
@@ -521,9 +525,11 @@ export const english = {
       `aim is "${found}"; allowed: the shares high and low in whole thousandths, together at most 1000, as in 250.510.`,
     value: (field: string, id: string, found: string): string =>
       `${field}, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
+    impossible: (field: string, id: string, found: number, min: number, max: number): string =>
+      `${field}, ${id} is ${found}; allowed: about ${min} to ${max}.`,
     name: (field: string, found: string, allowed: readonly string[]): string =>
       `${field} names "${found}"; allowed: ${allowed.join(", ")}.`,
-    finished: (found: string): string => `finished is "${found}"; allowed: 1 or 0.`,
+    flag: (field: string, found: string): string => `${field} is "${found}"; allowed: 1 or 0.`,
   },
 
   address: {

@@ -17,6 +17,8 @@ export interface MeasuringStep {
   readonly asks: Asked;
   /** The places that are read one after the other; one place may be read again. */
   readonly places: readonly Place[];
+  /** What most reeds have, in the feature's unit. */
+  readonly usual: readonly [low: number, high: number];
 }
 
 /** A place on the reed, as the sheet names it. */
@@ -39,20 +41,20 @@ const quarters: readonly Place[] = ["frontLeft", "frontRight", "backLeft", "back
  * Source  common practice, no source.
  */
 export const measuringSteps: readonly MeasuringStep[] = [
-  { feature: "openingHeight", asks: "value", places: one },
-  { feature: "openingWidth", asks: "value", places: one },
-  { feature: "bladeLength", asks: "value", places: blades },
-  { feature: "throatWidth", asks: "value", places: one },
-  { feature: "firstWire", asks: "heightAndWidth", places: one },
-  { feature: "secondWire", asks: "heightAndWidth", places: one },
-  { feature: "tipWidth", asks: "value", places: one },
-  { feature: "tip", asks: "value", places: blades },
-  { feature: "heart", asks: "value", places: blades },
-  { feature: "wings", asks: "value", places: quarters },
-  { feature: "spine", asks: "value", places: blades },
-  { feature: "rails", asks: "value", places: quarters },
-  { feature: "backRise", asks: "thicknessOverSpine", places: one },
-  { feature: "hinging", asks: "picture", places: one },
+  { feature: "openingHeight", asks: "value", places: one, usual: [0.9, 1.6] },
+  { feature: "openingWidth", asks: "value", places: one, usual: [11, 13] },
+  { feature: "bladeLength", asks: "value", places: blades, usual: [26, 29] },
+  { feature: "throatWidth", asks: "value", places: one, usual: [8, 9.3] },
+  { feature: "firstWire", asks: "heightAndWidth", places: one, usual: [0.66, 0.82] },
+  { feature: "secondWire", asks: "heightAndWidth", places: one, usual: [0.88, 1] },
+  { feature: "tipWidth", asks: "value", places: one, usual: [14, 16] },
+  { feature: "tip", asks: "value", places: blades, usual: [0.08, 0.13] },
+  { feature: "heart", asks: "value", places: blades, usual: [0.42, 0.5] },
+  { feature: "wings", asks: "value", places: quarters, usual: [0.19, 0.27] },
+  { feature: "spine", asks: "value", places: blades, usual: [0.5, 0.62] },
+  { feature: "rails", asks: "value", places: quarters, usual: [0.34, 0.46] },
+  { feature: "backRise", asks: "thicknessOverSpine", places: one, usual: [0.05, 0.22] },
+  { feature: "hinging", asks: "picture", places: one, usual: [0, 1] },
 ];
 
 /** The five pictures of hinging, as values of the feature. Common practice, no source. */

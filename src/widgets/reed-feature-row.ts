@@ -112,7 +112,7 @@ export class ReedFeatureRow extends LitElement {
 
   /** A value that comes from elsewhere (another reed, undo) ends what was typed and not taken. */
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("value") && changed.get("value") !== undefined) this.problem = "";
+    if (changed.has("value")) this.problem = "";
   }
 
   /** A value taken while the field has the focus is shown as it was kept. */

@@ -196,6 +196,13 @@ export class ReedTriangle extends LitElement {
     return describeTriangle(this, this.text);
   }
 
+  /** The same for a file, which has no tables to look things up in. */
+  get fileDescription(): string {
+    const { blend, target, pinned } = this;
+    const alone = { layers: [], ellipse: undefined, chain: [], reach: undefined };
+    return describeTriangle({ blend, target, pinned, ...alone }, this.text);
+  }
+
   #help(): string {
     const words = this.text.triangle;
     if (this.moves === "aim") return words.aimInstructions;
@@ -235,6 +242,7 @@ export class ReedTriangle extends LitElement {
       handles: () => this.#handles(),
       inside: (place) => isInside(pointToBlend(place, this.#layout().frame)),
       ask: (handle, place) => {
+        if (this.#keyBlend) this.#end(); // keys and pointer are two gestures
         if (!this.#gestureOpen) this.#begin();
         this.#ask(handle, nearestBlend(pointToBlend(place, this.#layout().frame)));
       },
@@ -272,6 +280,7 @@ export class ReedTriangle extends LitElement {
 
   #onKey(event: KeyboardEvent): void {
     const handle = this.#handles()[0]?.[0];
+    if (event.ctrlKey || event.metaKey) this.#endKeys(); // undo may come: the keys then stand elsewhere
     if (!handle || event.ctrlKey || event.metaKey || event.altKey) return;
     const move = keyMove(event);
     if (!move) return;
