@@ -3,6 +3,7 @@ import { cache } from "lit/directives/cache.js";
 import type { PictureWords } from "../drawing/png-text.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId } from "../engine/model.js";
+import type { PageName } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
@@ -14,6 +15,7 @@ import { BenchLip } from "./bench-lip.js";
 import { BenchPlace } from "./bench-place.js";
 import { BenchRecipe } from "./bench-recipe.js";
 import { BenchWords, type Shown } from "./bench-words.js";
+import { MeasurePage } from "./measure-page.js";
 import { gridStyle } from "./grid-style.js";
 import type { Room } from "./page-width.js";
 
@@ -24,6 +26,7 @@ define("bench-words", BenchWords);
 define("bench-controls", BenchControls);
 define("bench-comparison", BenchComparison);
 define("bench-lip", BenchLip);
+define("measure-page", MeasurePage);
 
 /** Where the parts of a page stand: in one column, in two, in three. */
 export class BenchGrid extends LitElement {
@@ -65,10 +68,24 @@ export class BenchGrid extends LitElement {
     const { narrow } = this.room;
     return html`<div class="page">
         <main tabindex="-1" class="${page}Page" @focusin=${this.#onFocus}>
-          ${cache(page === "lip" ? this.#lip() : this.#bench())}
+          ${cache(this.#parts(page))}
         </main>
       </div>
-      ${narrow ? this.#recipe() : nothing}`;
+      ${narrow && page !== "measure" ? this.#recipe() : nothing}`;
+  }
+
+  #parts(page: PageName) {
+    if (page === "measure") return this.#measure();
+    return page === "lip" ? this.#lip() : this.#bench();
+  }
+
+  #measure() {
+    return html`<measure-page
+      class="wide"
+      .shown=${this.now}
+      .narrow=${this.room.narrow}
+      .text=${this.text}
+    ></measure-page>`;
   }
 
   #bench() {
@@ -158,14 +175,14 @@ export class BenchGrid extends LitElement {
     return this.renderRoot.querySelector<BenchPlace>("bench-place")!;
   }
 
-  get #recipePart(): BenchRecipe {
-    return this.renderRoot.querySelector<BenchRecipe>("bench-recipe")!;
+  get #recipePart(): BenchRecipe | null {
+    return this.renderRoot.querySelector<BenchRecipe>("bench-recipe");
   }
 
   /** With the sheet up only the triangle is in sight: what else has the focus needs the room. */
   #onFocus(event: Event): void {
     const inSight = event.composedPath().includes(this.#placePart);
-    if (this.room.narrow && !inSight) this.#recipePart.close();
+    if (this.room.narrow && !inSight) this.#recipePart?.close();
   }
 
   /** The triangle comes to the top of the window, above the open sheet. */
@@ -189,6 +206,6 @@ export class BenchGrid extends LitElement {
 
   /** Brings the recipe into sight, with the focus in it. */
   showRecipe(): void {
-    void this.#recipePart.show();
+    void this.#recipePart?.show();
   }
 }

@@ -63,8 +63,12 @@ export type BenchAction =
 const mostUndo = 200;
 
 /** The state of a page that has just been opened. */
-export function startState(model: ReedModel, bench: Bench = newBench(model)): BenchState {
-  return { model, present: { bench, readings: {} }, past: [], future: [] };
+export function startState(
+  model: ReedModel,
+  bench: Bench = newBench(model),
+  beside: Pick<Moment, "readings" | "sheet"> = { readings: {} },
+): BenchState {
+  return { model, present: { bench, ...beside }, past: [], future: [] };
 }
 
 /**

@@ -109,7 +109,7 @@ function reachOf({ model, present: { bench } }: BenchState, map: BlendMap): Benc
 }
 
 /** Three or more readings of one place say more of the gauge than its usual error does. */
-function gaugeErrors({ readings }: Moment): Record<FeatureId, number> {
+export function gaugeErrors({ readings }: Moment): Record<FeatureId, number> {
   const errors: Record<FeatureId, number> = {};
   for (const [id, all] of Object.entries(readings)) {
     const { gaugeError } = readingsSummary(id, all);

@@ -59,7 +59,7 @@ export const gridStyle = css`
     align-content: start;
     min-width: 0;
   }
-  main.lipPage > .wide {
+  main > .wide {
     min-width: 0;
   }
   @container page (min-width: 62rem) {
@@ -120,7 +120,8 @@ export const gridStyle = css`
       gap: 0.4rem 0.6rem;
       padding: 0;
     }
-    main.lipPage {
+    main.lipPage,
+    main.measurePage {
       display: block;
     }
     main.lipPage > .side {

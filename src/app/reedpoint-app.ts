@@ -24,6 +24,7 @@ import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
+import { momentBeside } from "./moment-beside.js";
 import { ReadingsDialog } from "./readings-dialog.js";
 import { BenchGrid } from "./bench-grid.js";
 import type { Shown } from "./bench-words.js";
@@ -119,7 +120,7 @@ export class ReedpointApp extends LitElement {
   /** The first thing a link opens has nothing before it that undo could bring back. */
   #start(code: string): void {
     const { bench, problems } = decodeBench(code, this.#model, this.text);
-    this.state = startState(this.#model, bench);
+    this.state = startState(this.#model, bench, momentBeside(this.#address.beside(), bench));
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }
 
@@ -136,7 +137,8 @@ export class ReedpointApp extends LitElement {
     this.state = next;
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
-    this.#address.tell(encodeBench(next.present.bench, this.#model));
+    const { bench, readings, sheet } = next.present;
+    this.#address.tell(encodeBench(bench, this.#model), { readings, sheet });
     // The end of a gesture says nothing of its own: what the gesture did is about to be told.
     if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));

@@ -172,7 +172,7 @@ export const measureWords = {
     ],
   },
 
-  pad: { label: "Number keys", erase: "Erase", point: "Point", enter: "Enter" },
+  pad: { label: "Number keys", erase: "Erase", point: "Point", enter: "Take it" },
 
   ask: {
     title: "Is that right?",
