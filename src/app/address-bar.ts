@@ -28,9 +28,10 @@ export class AddressBar {
   }
 
   /** Browsers refuse more than some 200 changes in half a minute, so a drag is written when it rests. */
-  tell(code: string): void {
-    if (code === this.#pending) return;
+  tell(code: string, beside: unknown): void {
+    if (code === this.#pending && beside === this.#beside) return;
     this.#pending = code;
+    this.#beside = beside;
     clearTimeout(this.#timer);
     this.#timer = setTimeout(this.#flush, 200);
   }
@@ -41,12 +42,20 @@ export class AddressBar {
   }
 
   #pending: string | undefined;
+  #beside: unknown;
+
+  /** What was told beside the code the last time, if this page was left with that code: it outlasts a reload, no more. */
+  beside(): unknown {
+    const kept = this.#window.history.state as { code?: unknown; beside?: unknown } | null;
+    return kept?.code === this.code() ? kept.beside : undefined;
+  }
 
   readonly #flush = (): void => {
     clearTimeout(this.#timer);
-    if (this.#pending === undefined || this.#pending === this.code()) return;
+    if (this.#pending === undefined) return;
     this.#written = this.#pending;
-    this.#window.history.replaceState(null, "", `#${this.#pending}`);
+    const kept = { code: this.#pending, beside: this.#beside };
+    this.#window.history.replaceState(kept, "", `#${this.#pending}`);
   };
 
   readonly #onHash = (): void => {

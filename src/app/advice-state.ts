@@ -8,7 +8,7 @@ import type { DoneStep, Sitting } from "../reed/done-steps.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths } from "../reed/units.js";
 import type { BenchState } from "./bench-state.js";
-import type { Moment } from "./moment.js";
+import { onlySheet, type Moment } from "./moment.js";
 import { seenAs, step } from "./undo-step.js";
 
 /** A stand-in that is on the reed to be looked at: kept or taken back. */
@@ -123,7 +123,11 @@ function tried(state: BenchState, what: string, changes: readonly FeatureChange[
     if (value !== undefined) values[feature] = toThousandths(value + change);
   }
   const bench = { ...from.present.bench, values };
-  const next = step(from, { bench, readings: stillRead(from.present, values) });
+  const next = step(from, {
+    ...onlySheet(from.present),
+    bench,
+    readings: stillRead(from.present, values),
+  });
   return looking(next, { trial: { what, base: next.past.at(-1)!, future, values } });
 }
 
@@ -157,6 +161,7 @@ function stepDone({ present }: BenchState, done: DoneStep, read: Moment["reading
   const { done: sittings = [] } = bench;
   const sitting = [...(sittings.at(-1) ?? []), done];
   return {
+    ...onlySheet(present),
     bench: { ...bench, values, finished: true, done: [...sittings.slice(0, -1), sitting] },
     readings: { ...stillRead(present, values), ...read },
   };
@@ -164,10 +169,10 @@ function stepDone({ present }: BenchState, done: DoneStep, read: Moment["reading
 
 /** Another day: what was done so far no longer limits what may be done. */
 function sittingBegun(state: BenchState): BenchState {
-  const { bench, readings } = state.present;
+  const { present } = state;
   if (today(state).length === 0) return state;
-  const done = [...(bench.done ?? []), []].slice(-mostSittings);
-  return step(state, { bench: { ...bench, done }, readings });
+  const done = [...(present.bench.done ?? []), []].slice(-mostSittings);
+  return step(state, { ...present, bench: { ...present.bench, done } });
 }
 
 const nothingDone: Sitting = [];

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from "lit";
 import type { PictureWords } from "../drawing/png-text.js";
+import { ownTarget } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { targetOf } from "../reed/targets.js";
 import { define } from "../widgets/define.js";
@@ -147,7 +148,7 @@ export class BenchControls extends LitElement {
   #ownTarget() {
     const { text, drawn } = this;
     const { bench } = drawn.state.present;
-    if (bench.target !== "own") return nothing;
+    if (bench.target !== ownTarget) return nothing;
     return html`<section class="panel">
       <h3>${text.target.ownShares}</h3>
       <reed-shares

@@ -1,7 +1,9 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
+import { cache } from "lit/directives/cache.js";
 import type { PictureWords } from "../drawing/png-text.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId } from "../engine/model.js";
+import type { PageName } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { AtRest } from "../widgets/at-rest.js";
 import { define } from "../widgets/define.js";
@@ -18,6 +20,7 @@ import { BenchRecipe } from "./bench-recipe.js";
 import { BenchTrouble } from "./bench-trouble.js";
 import { BenchWords, type Shown } from "./bench-words.js";
 import { drawnAdvice } from "./drawn-advice.js";
+import { MeasurePage } from "./measure-page.js";
 import { gridStyle } from "./grid-style.js";
 import { planGridStyle } from "./plan-grid-style.js";
 import { planner, type PlanView } from "./plan-view.js";
@@ -33,6 +36,7 @@ define("bench-lip", BenchLip);
 define("bench-plan", BenchPlan);
 define("bench-gains", BenchGains);
 define("bench-trouble", BenchTrouble);
+define("measure-page", MeasurePage);
 
 /** Where the parts of a page stand: in one column, in two, in three. */
 export class BenchGrid extends LitElement {
@@ -82,10 +86,25 @@ export class BenchGrid extends LitElement {
     const { narrow } = this.room;
     return html`<div class="page">
         <main tabindex="-1" class="${page}Page" @focusin=${this.#onFocus}>
-          ${page === "lip" ? this.#lip() : page === "plan" ? this.#planPage() : this.#bench()}
+          ${cache(this.#parts(page))}
         </main>
       </div>
-      ${narrow ? this.#recipe() : nothing}`;
+      ${narrow && page !== "measure" ? this.#recipe() : nothing}`;
+  }
+
+  #parts(page: PageName) {
+    if (page === "measure") return this.#measure();
+    if (page === "plan") return this.#planPage();
+    return page === "lip" ? this.#lip() : this.#bench();
+  }
+
+  #measure() {
+    return html`<measure-page
+      class="wide"
+      .shown=${this.now}
+      .narrow=${this.room.narrow}
+      .text=${this.text}
+    ></measure-page>`;
   }
 
   #bench() {
@@ -191,13 +210,14 @@ export class BenchGrid extends LitElement {
     </section>`;
   }
 
+  /** Values at the pace of the drawings; what they pull, in compasses and words, at that of the words. */
   #recipe() {
-    const { state, view } = this.drawn;
+    const { state } = this.drawn;
     return html`<bench-recipe
       class="recipe"
       .model=${this.now.state.model}
       .state=${state}
-      .view=${view}
+      .view=${this.worded.view}
       .pointed=${this.pointed}
       .sheet=${this.room.narrow}
       .text=${this.text}
@@ -212,19 +232,20 @@ export class BenchGrid extends LitElement {
     return this.renderRoot.querySelector<BenchPlace>("bench-place")!;
   }
 
-  get #recipePart(): BenchRecipe {
-    return this.renderRoot.querySelector<BenchRecipe>("bench-recipe")!;
+  get #recipePart(): BenchRecipe | null {
+    return this.renderRoot.querySelector<BenchRecipe>("bench-recipe");
   }
 
   /** With the sheet up only the triangle is in sight: what else has the focus needs the room. */
   #onFocus(event: Event): void {
     const inSight = event.composedPath().includes(this.#placePart);
-    if (this.room.narrow && !inSight) this.#recipePart.close();
+    if (this.room.narrow && !inSight) this.#recipePart?.close();
   }
 
   /** The triangle comes to the top of the window, above the open sheet. */
   #onSheet(): void {
-    this.renderRoot.querySelector(".place")?.scrollIntoView({ block: "start" });
+    const top = this.renderRoot.querySelector(".place")?.getBoundingClientRect().top ?? 0;
+    if (top > 0) window.scrollBy(0, top);
   }
 
   /** On the page itself, when what had the focus is gone. */
@@ -242,6 +263,6 @@ export class BenchGrid extends LitElement {
 
   /** Brings the recipe into sight, with the focus in it. */
   showRecipe(): void {
-    void this.#recipePart.show();
+    void this.#recipePart?.show();
   }
 }

@@ -75,7 +75,8 @@ export class BenchHeader extends LitElement {
         color: inherit;
       }
       .skip:focus {
-        inset: 0.3rem auto auto 0.3rem;
+        inset-block-start: 0.3rem;
+        inset-inline-start: 0.3rem;
         z-index: 4;
       }
       [aria-disabled="true"] {
@@ -89,10 +90,12 @@ export class BenchHeader extends LitElement {
       }
       .compact .tools {
         flex: 1 1 100%;
-        flex-wrap: nowrap;
       }
       .compact .choice {
-        flex: 1 1 3rem;
+        flex: 1 1 6rem;
+      }
+      .compact {
+        position: relative;
       }
       .compact .choice select {
         width: 100%;
@@ -102,9 +105,6 @@ export class BenchHeader extends LitElement {
         padding-inline: 0.3rem;
         font-size: 1.25rem;
         line-height: 1;
-      }
-      details {
-        position: relative;
       }
       summary {
         display: flex;
@@ -122,7 +122,8 @@ export class BenchHeader extends LitElement {
       }
       .menu {
         position: absolute;
-        inset: calc(100% + 4px) 0 auto auto;
+        inset-block-start: calc(100% - 2px);
+        inset-inline-end: clamp(0.75rem, 2.5vw, 2rem);
         z-index: 5;
         display: grid;
         gap: 0.4rem;
@@ -219,6 +220,13 @@ export class BenchHeader extends LitElement {
       <button @click=${() => this.#act({ type: "reset" })}>${words.reset}</button>
       <button @click=${() => this.#ask("link-asked")}>${words.link}</button>
       ${this.#themeChoice()}`;
+  }
+
+  /** On the way to the table of readings, which has just been closed. */
+  override focus(): void {
+    this.renderRoot
+      .querySelector<HTMLElement>(this.compact ? "summary" : "[aria-haspopup]")
+      ?.focus();
   }
 
   #closeMenu(): void {

@@ -41,6 +41,7 @@ export class BenchLip extends LitElement {
         font-size: 0.8125rem;
       }
       .compare button {
+        color: var(--ink);
         font-size: 0.9375rem;
       }
       .compare strong {
@@ -136,6 +137,10 @@ export class BenchLip extends LitElement {
 
   #ask(type: "reed-pinned" | "reed-unpinned"): void {
     this.dispatchEvent(new BenchActionEvent({ type }));
+    // The button that was pressed is another one now: the focus stays in its place.
+    requestAnimationFrame(() =>
+      this.renderRoot.querySelector<HTMLElement>(".compare button")?.focus(),
+    );
   }
 
   #onPressure({ which, pressure }: PressurePickedEvent): void {

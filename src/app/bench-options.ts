@@ -89,6 +89,12 @@ export class BenchOptions extends LitElement {
         margin: 0;
         accent-color: var(--accent);
       }
+      .hint {
+        flex-basis: 100%;
+        margin: 0 0 0.3rem;
+        color: var(--ink-soft);
+        font-size: 0.8125rem;
+      }
       /* On paper only the legend of what is drawn. */
       @media print {
         fieldset,
@@ -103,12 +109,19 @@ export class BenchOptions extends LitElement {
           padding: 0;
           border: 0;
         }
-      }
-      .hint {
-        flex-basis: 100%;
-        margin: 0 0 0.3rem;
-        color: var(--ink-soft);
-        font-size: 0.8125rem;
+        .line {
+          flex-wrap: nowrap;
+          gap: 0.5rem;
+        }
+        .line label {
+          flex: none;
+          min-height: 0;
+          font-size: 0.8125rem;
+        }
+        .line .hint {
+          flex-basis: auto;
+          margin: 0;
+        }
       }
     `,
   ];

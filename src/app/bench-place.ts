@@ -129,7 +129,7 @@ export class BenchPlace extends LitElement {
 
   /** What a file of the triangle says of itself. */
   get pictureWords(): PictureWords {
-    const description = `${this.#triangle.description} ${sentenceText(this.view.sentence)}`;
+    const description = `${this.#triangle.fileDescription} ${sentenceText(this.view.sentence)}`;
     return { title: this.#name, description };
   }
 }

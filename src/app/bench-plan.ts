@@ -17,6 +17,7 @@ import { MovesPickedEvent } from "./bench-options.js";
 import type { BenchAction } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
 import { planPageStyle } from "./plan-page-style.js";
+import { isUnsound } from "./measured-map.js";
 import type { PlanView, ToldPlan } from "./plan-view.js";
 import { movesChoice, targetChoice } from "./target-choice.js";
 import { doneText } from "./told-advice.js";
@@ -74,6 +75,7 @@ export class BenchPlan extends LitElement {
     const words = text.planPage.plan;
     const { bench } = shown.state.present;
     if (bench.target === "") return html`<p>${words.pick}</p>`;
+    if (isUnsound(bench)) return html`<p>${text.sentence.unsound}</p>`;
     if (!shown.view.placed) return html`<p>${words.noPlace}</p>`;
     if (!plan) return html`<p class="soft">${words.working}</p>`;
     if ((shown.view.doubt ?? 0) > doubtLeast)

@@ -64,7 +64,7 @@ export class BenchRecipe extends LitElement {
         z-index: 2;
         overflow: hidden auto;
         max-height: 58vh;
-        max-height: 58svh;
+        max-height: min(58svh, var(--sheet, 58svh));
         overscroll-behavior: contain;
         border-top: 1px solid var(--edge);
         background: var(--card);
@@ -76,7 +76,8 @@ export class BenchRecipe extends LitElement {
       /* On a phone on its side the sheet comes from the side, so that the triangle is not covered. */
       @media (max-height: 30rem) and (min-width: 36rem) {
         .sheet.open {
-          inset: 0 0 0 auto;
+          inset-block: 0;
+          inset-inline: auto 0;
           width: 55%;
           max-height: none;
           border-inline-start: 1px solid var(--edge);
@@ -152,6 +153,11 @@ export class BenchRecipe extends LitElement {
     this.text = english;
     this.sheet = false;
     this.open = false;
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    document.documentElement.toggleAttribute("data-sheet", false);
   }
 
   override render() {

@@ -11,7 +11,7 @@ import { look } from "../widgets/look.js";
 import { trialOf } from "./advice-state.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
-import { mapFor } from "./measured-map.js";
+import { isUnsound, mapFor } from "./measured-map.js";
 import { standInList, type Offer, type StandInList } from "./stand-in-list.js";
 import { standInsStyle } from "./stand-ins-style.js";
 
@@ -69,7 +69,9 @@ export class BenchStandIns extends LitElement {
 
   #whyNot({ id, label }: Feature): string {
     const words = this.text.planPage.standIns;
-    const { values } = this.state.present.bench;
+    const { bench } = this.state.present;
+    const { values } = bench;
+    if (isUnsound(bench)) return this.text.sentence.unsound;
     if (values[id] === undefined) return words.notMeasured(label);
     return mapFor(this.state.model, values) ? "" : words.noPlace;
   }

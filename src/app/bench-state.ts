@@ -3,8 +3,17 @@ import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
 import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-state.js";
 import { freedomOf } from "./bench-freedom.js";
+import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js";
 import { mapFor } from "./measured-map.js";
-import { pinned, swapped, unpinned, withAim, withTarget, type Moment } from "./moment.js";
+import {
+  onlySheet,
+  pinned,
+  swapped,
+  unpinned,
+  withAim,
+  withTarget,
+  type Moment,
+} from "./moment.js";
 import { newBench, type Bench, type Layer, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
@@ -38,6 +47,7 @@ export type BenchAction =
   | { readonly type: "lock-set"; readonly feature: FeatureId; readonly locked: boolean }
   | { readonly type: "finished-set"; readonly finished: boolean }
   | { readonly type: "unit-set"; readonly unit: LengthUnit }
+  | SheetAction
   | { readonly type: "page-set"; readonly page: PageName }
   | { readonly type: "target-set"; readonly target: string }
   | { readonly type: "aim-moved"; readonly aim: Blend; readonly gesture?: string }
@@ -64,14 +74,12 @@ export type BenchAction =
   | { readonly type: "redo" };
 
 /** The state of a page that has just been opened. */
-export function startState(model: ReedModel, bench: Bench = newBench(model)): BenchState {
-  return {
-    model,
-    present: { bench, readings: {} },
-    past: [],
-    future: [],
-    advice: { judged: {} },
-  };
+export function startState(
+  model: ReedModel,
+  bench: Bench = newBench(model),
+  beside: Pick<Moment, "readings" | "sheet"> = { readings: {} },
+): BenchState {
+  return { model, present: { bench, ...beside }, past: [], future: [], advice: { judged: {} } };
 }
 
 /**
@@ -126,12 +134,17 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
     case "redo":
       return travelled(state, "future");
     default:
-      return reduceAdvice(state, action);
+      return isSheetAction(action) ? sheetWritten(state, action) : reduceAdvice(state, action);
   }
 }
 
-function withBench({ bench, readings }: Moment, change: Partial<Bench>): Moment {
-  return { bench: { ...bench, ...change }, readings };
+function sheetWritten(state: BenchState, action: SheetAction): BenchState {
+  const present = onSheet(state.present, action);
+  return isTurning(action) ? { ...state, present } : step(state, present);
+}
+
+function withBench({ following: _over, ...moment }: Moment, change: Partial<Bench>): Moment {
+  return { ...moment, bench: { ...moment.bench, ...change } };
 }
 
 function withValue(moment: Moment, feature: FeatureId, value: number | undefined): Moment {
@@ -140,7 +153,7 @@ function withValue(moment: Moment, feature: FeatureId, value: number | undefined
   const values: Values =
     value === undefined ? others : { ...others, [feature]: toThousandths(value) };
   if (values[feature] === moment.bench.values[feature]) return moment;
-  return { bench: { ...moment.bench, values }, readings };
+  return { ...onlySheet(moment), bench: { ...moment.bench, values }, readings };
 }
 
 function withName<T extends string>(names: readonly T[], name: T, on: boolean): readonly T[] {
@@ -152,8 +165,15 @@ function loaded(
   moment: Moment,
   { reed, values, readings = {} }: { reed: string; values: Values; readings?: Moment["readings"] },
 ): Moment {
+  const fresh = {
+    locked: [],
+    finished: reed !== "",
+    unsound: [],
+    overruled: false,
+    wet: "",
+  } as const;
   const { done: _others, ...bench } = moment.bench;
-  return { bench: { ...bench, reed, values, locked: [], finished: reed !== "" }, readings };
+  return { bench: { ...bench, reed, values, ...fresh }, readings };
 }
 
 function taken(
@@ -170,6 +190,7 @@ function taken(
   const values = { ...kept.values, ...Object.fromEntries(means) };
   const { done, ...bench } = moment.bench;
   return {
+    ...onlySheet(moment),
     bench: { ...bench, ...(done && !fresh ? { done } : {}), reed, values, finished: true },
     readings: { ...kept.readings, ...readings },
   };
@@ -203,7 +224,7 @@ function pointMoved(state: BenchState, asked: Blend, gesture?: string): BenchSta
       ([id]) => solution.values[id] === present.bench.values[id],
     ),
   );
-  return step(state, { bench, readings, following }, gesture);
+  return step(state, { ...onlySheet(present), bench, readings, following }, gesture);
 }
 
 /** Values are kept in whole thousandths; while a gesture runs they are left finer, so that the point does not stutter. */
@@ -216,7 +237,11 @@ function gestureEnded(state: BenchState): BenchState {
   const rounded = Object.entries(values).every(([id, value]) => value === bench.values[id]);
   if (gesture === undefined && rounded) return state;
   const ended = { ...state.present, bench: rounded ? bench : { ...bench, values } };
-  if (before && isSameBench(before.present.bench, ended.bench)) return { ...rest, ...before };
+  if (before && isSameBench(before.present.bench, ended.bench)) {
+    const { unit, layers, page } = bench; // may have been chosen meanwhile
+    const was = before.present;
+    return { ...rest, ...before, present: { ...was, bench: { ...was.bench, unit, layers, page } } };
+  }
   return { ...rest, present: rounded ? state.present : ended };
 }
 

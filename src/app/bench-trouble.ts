@@ -19,6 +19,7 @@ import { today } from "./advice-state.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
+import { isUnsound } from "./measured-map.js";
 import { planPageStyle } from "./plan-page-style.js";
 import { spokenOf } from "./stand-in-list.js";
 import { doneText } from "./told-advice.js";
@@ -55,6 +56,12 @@ export class BenchTrouble extends LitElement {
       <h2>${text.advice.trouble.title}</h2>
       ${this.#soundness()} ${symptom ? this.#guided(symptom) : this.#choice()}
     </section>`;
+  }
+
+  #whyNot(): string {
+    const { text, shown } = this;
+    const { bench } = shown.state.present;
+    return isUnsound(bench) ? text.sentence.unsound : text.planPage.trouble.noPlace;
   }
 
   #soundness() {
@@ -95,7 +102,7 @@ export class BenchTrouble extends LitElement {
       <button class="another" @click=${() => this.#pick(undefined, symptom.id)}>
         ${words.another}
       </button>
-      ${spoken ? this.#help(symptom, spoken) : html`<p>${words.noPlace}</p>`}
+      ${spoken ? this.#help(symptom, spoken) : html`<p>${this.#whyNot()}</p>`}
       <p class="soft">${words.toPlanHint}</p>
       <button @click=${() => this.dispatchEvent(new Event("plan-asked"))}>${words.toPlan}</button>
     </div>`;
@@ -162,7 +169,7 @@ export class BenchTrouble extends LitElement {
                 .unit=${present.bench.unit}
                 .lying=${true}
                 .brief=${true}
-                .marked=${marked}
+                .pointed=${marked.join(" ")}
                 .text=${text}
               ></reed-drawing>
               <p class="soft">${text.planPage.trouble.marked}</p>

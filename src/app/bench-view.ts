@@ -13,7 +13,7 @@ import { describeReed } from "../reed/sentence.js";
 import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
 import { gaugeErrors } from "./gauge-errors.js";
-import { mapFor } from "./measured-map.js";
+import { isUnsound, mapFor } from "./measured-map.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
 export interface BenchView {
@@ -49,7 +49,8 @@ export interface BenchView {
 export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const { model, present } = state;
   const { values, layers, pinned } = present.bench;
-  const map = mapFor(model, values);
+  const isStopped = isUnsound(present.bench);
+  const map = isStopped ? undefined : mapFor(model, values);
   const comparison = pinned ? { comparison: compareReeds(model, values, pinned) } : {};
   if (!map)
     return {
@@ -57,7 +58,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
       pulls: [],
       chain: [],
       earlier: {},
-      sentence: describeReed({ model, values }, text),
+      sentence: isStopped ? [text.sentence.unsound] : describeReed({ model, values }, text),
       stoppedBy: [],
     };
   const placed = place(map, values);

@@ -59,7 +59,7 @@ export const gridStyle = css`
     align-content: start;
     min-width: 0;
   }
-  main.lipPage > .wide {
+  main > .wide {
     min-width: 0;
   }
   @container page (min-width: 62rem) {
@@ -70,6 +70,14 @@ export const gridStyle = css`
     }
     main.lipPage > .wide {
       grid-area: wide;
+    }
+    /* The recipe stays beside a page that is longer than the window. */
+    main.lipPage > .side {
+      position: sticky;
+      top: 0.75rem;
+      overflow: auto;
+      align-self: start;
+      max-height: calc(100vh - 1.5rem);
     }
     main.benchPage {
       grid-template-areas:
@@ -112,7 +120,8 @@ export const gridStyle = css`
       gap: 0.4rem 0.6rem;
       padding: 0;
     }
-    main.lipPage {
+    main.lipPage,
+    main.measurePage {
       display: block;
     }
     main.lipPage > .side {

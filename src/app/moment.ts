@@ -5,12 +5,15 @@ import { place } from "../engine/place.js";
 import { ownTarget, thousandthsBlend, type Bench } from "../reed/bench.js";
 import { targets } from "../reed/targets.js";
 import { mapFor } from "./measured-map.js";
+import type { Sheet } from "./sheet.js";
 
 /** A bench at one moment, with what the address does not hold. */
 export interface Moment {
   readonly bench: Bench;
   /** All readings of a feature whose value is their mean. */
   readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
+  /** The guided sheet, once it has been begun. */
+  readonly sheet?: Sheet;
   /** While the recipe follows the point: the values it set out from, and where it was asked to go. */
   readonly following?: { readonly from: Values; readonly asked: Blend };
 }
@@ -57,5 +60,19 @@ export function swapped(moment: Moment): Moment {
   const { bench } = moment;
   if (!bench.pinned) return moment;
   const { reed, values, pinned: other, done: _done, ...rest } = bench;
-  return { bench: { ...rest, ...other, locked: [], pinned: { reed, values } }, readings: {} };
+  return {
+    bench: {
+      ...rest,
+      ...other,
+      locked: [],
+      finished: other.reed !== "",
+      pinned: { reed, values },
+    },
+    readings: {},
+  };
+}
+
+/** The sheet goes on while values change. */
+export function onlySheet({ sheet }: Moment): Pick<Moment, "sheet"> {
+  return sheet ? { sheet } : {};
 }

@@ -46,6 +46,8 @@ export class PageRoom implements ReactiveController {
     const page = document.documentElement;
     page.toggleAttribute("data-narrow", this.room.narrow);
     page.toggleAttribute("data-sticks", this.room.sticks);
-    page.style.setProperty("--triangle", `${(this.room.triangleHeight + 32) / 16}rem`);
+    const triangle = `${(this.room.triangleHeight + 52) / 16}rem`;
+    page.style.setProperty("--triangle", triangle);
+    page.style.setProperty("--sheet", this.room.sticks ? `calc(100svh - ${triangle})` : "58svh");
   }
 }

@@ -27,15 +27,15 @@ export class PageTabs extends LitElement {
       }
       button {
         min-height: 2.5rem;
-        padding: 0 0.1rem;
+        padding: 0 0.1rem 3px;
         border: 0;
-        border-block-end: 3px solid transparent;
         border-radius: 0;
         background: none;
         color: var(--ink-soft);
       }
       button[aria-current] {
-        border-block-end-color: var(--accent);
+        padding-block-end: 0;
+        border-block-end: 3px solid var(--accent);
         color: var(--ink);
         font-weight: 600;
       }

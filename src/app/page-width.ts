@@ -1,6 +1,6 @@
 /** How much room the page has for the bench. */
 export interface Room {
-  /** One column, as app-style.ts lays it out: narrower than 62 times the text size. */
+  /** One column, as grid-style.ts lays it out: narrower than 62 times the text size. */
   readonly narrow: boolean;
   /** A phone: the header folds its lesser tools away. */
   readonly compact: boolean;
@@ -23,7 +23,7 @@ export function roomOf(page: HTMLElement, height = window.innerHeight): Room {
 }
 
 /** The room of a sheet of paper: everything is shown, nothing is folded away. */
-export const paper: Room = { narrow: false, compact: false, triangleHeight: 400, sticks: false };
+export const paper: Room = { narrow: false, compact: false, triangleHeight: 340, sticks: false };
 
 /** Whether two rooms ask for the same page. */
 export function isSameRoom(a: Room, b: Room): boolean {

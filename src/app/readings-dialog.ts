@@ -81,5 +81,6 @@ export class ReadingsDialog extends LitElement {
 
   #onClosed(): void {
     this.shown = false;
+    this.dispatchEvent(new Event("dialog-closed"));
   }
 }

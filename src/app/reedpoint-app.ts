@@ -24,6 +24,7 @@ import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
+import { momentBeside } from "./moment-beside.js";
 import { ReadingsDialog } from "./readings-dialog.js";
 import { BenchGrid } from "./bench-grid.js";
 import type { Shown } from "./bench-words.js";
@@ -42,12 +43,7 @@ define("page-tabs", PageTabs);
 define("bench-grid", BenchGrid);
 define("readings-dialog", ReadingsDialog);
 
-const moved = new Set<BenchAction["type"]>([
-  "value-set",
-  "point-moved",
-  "aim-moved",
-  "gesture-ended",
-]);
+const moved = new Set<BenchAction["type"]>(["value-set", "point-moved", "aim-moved"]);
 
 /** The app: owner of the one state. Child event → action → new state → properties down. */
 export class ReedpointApp extends LitElement {
@@ -79,7 +75,7 @@ export class ReedpointApp extends LitElement {
   readonly #model: ReedModel = bassoonModel;
   readonly #page = new PageRoom(this);
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
-  readonly #drawn = new Pace<Shown>(45, () => this.requestUpdate());
+  readonly #drawn = new Pace<Shown>(60, () => this.requestUpdate());
   readonly #worded = new Pace<Shown>(120, () => this.requestUpdate());
   #seen:
     | { readonly state: BenchState; readonly text: Catalogue; readonly shown: Shown }
@@ -117,13 +113,14 @@ export class ReedpointApp extends LitElement {
   /** The page speaks the catalogue's language, and runs the way its script runs. */
   override updated(changed: PropertyValues<this>): void {
     const page = document.documentElement;
+    page.dataset["page"] = this.state.present.bench.page;
     if (changed.has("text")) [page.lang, page.dir] = [this.text.language, this.text.direction];
   }
 
   /** The first thing a link opens has nothing before it that undo could bring back. */
   #start(code: string): void {
     const { bench, problems } = decodeBench(code, this.#model, this.text);
-    this.state = startState(this.#model, bench);
+    this.state = startState(this.#model, bench, momentBeside(this.#address.beside(), bench));
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }
 
@@ -140,7 +137,10 @@ export class ReedpointApp extends LitElement {
     this.state = next;
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
-    this.#address.tell(encodeBench(next.present.bench, this.#model));
+    const { bench, readings, sheet } = next.present;
+    this.#address.tell(encodeBench(bench, this.#model), { readings, sheet });
+    // The end of a gesture says nothing of its own: what the gesture did is about to be told.
+    if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));
     else this.#announcer.now(told(next, action, this.text));
   }
@@ -157,7 +157,7 @@ export class ReedpointApp extends LitElement {
 
   override render() {
     const now = this.#now();
-    // The point follows every move; drawing and recipe every third frame, and words stand long enough to be read.
+    // The point follows every move; drawing and recipe every fourth frame, and words stand long enough to be read.
     const { gesture: open = "keys" } = this.state;
     const gesture = !open.startsWith("keys");
     const drawn = this.#drawn.take(now, gesture);
@@ -190,6 +190,7 @@ export class ReedpointApp extends LitElement {
         .kept=${guard([drawn], () => (isUntouched(drawn.state) ? [] : Object.keys(drawn.state.present.bench.values)))}
         .text=${this.text}
         @readings-taken=${this.#onReadings}
+        @dialog-closed=${this.#onDialogClosed}
       ></readings-dialog>
       <div
         class="bench"
@@ -264,6 +265,11 @@ export class ReedpointApp extends LitElement {
     return this.renderRoot.querySelector<ReadingsDialog>("readings-dialog")!;
   }
 
+  /** The button that opened it may be folded away by now. */
+  #onDialogClosed(): void {
+    this.renderRoot.querySelector<BenchHeader>("bench-header")?.focus();
+  }
+
   #openDialog(): void {
     void this.#dialog.open();
   }
@@ -291,9 +297,14 @@ export class ReedpointApp extends LitElement {
 
   #onAction({ action }: BenchActionEvent): void {
     this.#dispatch(action);
-    if (action.type === "reed-pinned") void this.#grid.focusOn("bench-comparison");
-    if (action.type === "reed-unpinned") void this.#grid.focusOn("bench-drawing");
+    if (action.type === "reed-pinned") void this.#focusOn("bench-comparison");
+    if (action.type === "reed-unpinned") void this.#focusOn("bench-drawing");
     if (action.type === "target-set" && action.target === ownTarget) this.moves = "aim";
+  }
+
+  async #focusOn(part: string): Promise<void> {
+    await this.updateComplete;
+    await this.#grid.focusOn(part);
   }
 
   #onTheme(event: ThemePickedEvent): void {

@@ -30,7 +30,7 @@ import { targetOf } from "../reed/targets.js";
 import { trialOf } from "./advice-state.js";
 import { freedomOf } from "./bench-freedom.js";
 import type { BenchState } from "./bench-state.js";
-import { mapFor } from "./measured-map.js";
+import { isUnsound, mapFor } from "./measured-map.js";
 
 /** One line of a list of stand-ins. */
 export interface Offer {
@@ -54,7 +54,7 @@ const most = { singles: 4, pairs: 2 };
 
 /** What sentences about this reed are made with; undefined while it has no place. */
 export function spokenOf({ model, present }: BenchState, text: Catalogue): Spoken | undefined {
-  const map = mapFor(model, present.bench.values);
+  const map = isUnsound(present.bench) ? undefined : mapFor(model, present.bench.values);
   const by = amountText(model, present.bench.unit, text);
   return map && { map, actions: bassoonActions, words: text.advice, by };
 }

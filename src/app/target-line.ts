@@ -9,7 +9,7 @@ const order = ["high", "low", "loud"] as const;
 /**
  * How far a reed is from the zone of a part, in words: the purpose that differs most, and by how much.
  *
- * @example targetLine(target, { raw: target.blend, doubt: 0.1 }, english) → "The reed lies in the zone for …"
+ * @example targetLine(target, { raw: target.blend, doubt: 0.1 }, english) → "It lies in the zone for …"
  */
 export function targetLine(
   target: Target,

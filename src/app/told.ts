@@ -26,6 +26,11 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
         action.type === "aim-moved" ? `${text.target.ownShares}: ${shares(target.blend)}` : "";
       return [where, line, target.why].filter((part) => part !== "").join(" ");
     }
+    case "sheet-moved":
+    case "zero-set":
+      return "";
+    case "page-set":
+      return text.pages[action.page];
     case "reed-pinned":
       return text.compare.nowPinned(comparison?.pinned.reed || text.bar.allRound);
     case "reed-unpinned":

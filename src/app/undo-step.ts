@@ -39,5 +39,8 @@ export function travelled(state: BenchState, way: "past" | "future"): BenchState
 /** Another moment, looked at as the present one is. */
 export function seenAs({ present }: BenchState, moment: Moment): Moment {
   const { unit, layers, page } = present.bench;
-  return { ...moment, bench: { ...moment.bench, unit, layers, page } };
+  const { sheet } = present;
+  // Undo brings readings back, not the place on the sheet.
+  const turned = sheet && moment.sheet ? { sheet: { ...moment.sheet, step: sheet.step } } : {};
+  return { ...moment, ...turned, bench: { ...moment.bench, unit, layers, page } };
 }

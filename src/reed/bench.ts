@@ -1,13 +1,17 @@
 import type { Blend } from "../engine/blend.js";
-import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import type { Feature, FeatureId, ReedModel, Values } from "../engine/model.js";
 import { english, type Catalogue } from "./catalogue.js";
 import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
 import { allRoundValue } from "./reading-text.js";
+import { bassoonSymptoms } from "./symptoms.js";
 import { targets } from "./targets.js";
 import { toThousandths, type LengthUnit } from "./units.js";
 
 /** What can be laid over the triangle. */
 export type Layer = (typeof layerNames)[number];
+
+/** How a reed was when it was read. */
+export type Wet = "" | "soaked" | "dry";
 
 /** The page of the app that is open. */
 export type PageName = (typeof pageNames)[number];
@@ -41,6 +45,12 @@ export interface Bench {
   readonly done?: readonly Sitting[];
   readonly layers: readonly Layer[];
   readonly page: PageName;
+  /** Ids of the looks before measuring that the reed has failed; a reed that is not sound has no place. */
+  readonly unsound: readonly string[];
+  /** Whether it is placed all the same. */
+  readonly overruled: boolean;
+  /** How the reed was when it was read; empty: nobody has said. */
+  readonly wet: Wet;
 }
 
 /** The version of the compact form; another one is refused with a clear word. */
@@ -50,7 +60,9 @@ export const benchVersion = 1;
 export const ownTarget = "own";
 
 /** The pages of the app, in the order of their tabs. */
-export const pageNames = ["bench", "plan", "lip"] as const;
+export const pageNames = ["measure", "bench", "plan", "lip"] as const;
+
+const wetNames = ["soaked", "dry"] as const;
 
 const layerNames = [
   "readingLines",
@@ -82,6 +94,9 @@ export function newBench(model: ReedModel): Bench {
     target: "",
     layers: ["certainty"],
     page: "bench",
+    unsound: [],
+    overruled: false,
+    wet: "",
   };
 }
 
@@ -108,6 +123,9 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     ["done", encodeDone(done)],
     ["layers", bench.layers.join(".") || "none"],
     ["page", bench.page === "bench" ? "" : bench.page],
+    ["unsound", bench.unsound.join(".")],
+    ["overruled", bench.overruled ? "1" : ""],
+    ["wet", bench.wet],
   ];
   return parts
     .filter(([, value]) => value !== "")
@@ -158,7 +176,7 @@ export function decodeBench(
     reed: readName(fields.get("reed")),
     values: values ?? fresh.values,
     locked: readNames(fields.get("locked"), ids, "locked", told),
-    finished: readFlag(fields.get("finished"), told),
+    finished: readFlag(fields.get("finished"), "finished", told),
     unit: readNames(fields.get("unit"), unitNames, "unit", told)[0] ?? "mm",
     target:
       readNames(
@@ -171,6 +189,14 @@ export function decodeBench(
     ...(pinned ? { pinned } : {}),
     ...(done.length > 0 ? { done } : {}),
     layers: readLayers(fields.get("layers"), told),
+    unsound: readNames(
+      fields.get("unsound"),
+      bassoonSymptoms.soundness.map(({ id }) => id),
+      "unsound",
+      told,
+    ),
+    overruled: readFlag(fields.get("overruled"), "overruled", told),
+    wet: readNames(fields.get("wet"), wetNames, "wet", told)[0] ?? "",
     page: readNames(fields.get("page"), pageNames, "page", told)[0] ?? "bench",
   };
   return { bench, problems };
@@ -232,13 +258,20 @@ function readValues(
     return undefined;
   }
   const values: Record<FeatureId, number> = {};
-  model.features.forEach(({ id }, i) => {
+  model.features.forEach((feature, i) => {
     const cell = parts[i]!;
     if (cell === "_") return;
-    if (/^-?\d{1,7}$/.test(cell)) values[id] = Number(cell) / 1000;
-    else problems.push(words.value(field, id, cell));
+    const value = /^-?\d{1,7}$/.test(cell) ? Number(cell) / 1000 : undefined;
+    if (value === undefined) problems.push(words.value(field, feature.id, cell));
+    else if (isPossible(feature, value)) values[feature.id] = value;
+    else problems.push(words.impossible(field, feature.id, value, feature.min, feature.max));
   });
   return values;
+}
+
+/** A link may hold what was kept on purpose, but no blade of nothing and none as long as an arm. */
+function isPossible({ min, max }: Feature, value: number): boolean {
+  return value <= 10 * max && (min > 0 ? value > 0 : value >= Math.min(0, min) - max);
 }
 
 function readPinned(
@@ -265,9 +298,9 @@ function readNames<T extends string>(
   });
 }
 
-function readFlag(text: string | undefined, { words, problems }: Telling): boolean {
+function readFlag(text: string | undefined, field: string, { words, problems }: Telling): boolean {
   if (text !== undefined && text !== "1" && text !== "0") {
-    problems.push(words.finished(text));
+    problems.push(words.flag(field, text));
   }
   return text === "1";
 }

@@ -1,5 +1,6 @@
 import type { Purpose } from "../engine/model.js";
 import { adviceWords } from "./advice-words.js";
+import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { lipWords } from "./lip-words.js";
 import { planPageWords } from "./plan-page-words.js";
@@ -163,7 +164,13 @@ export const english = {
     thou: { name: "1/1000 inch", sign: "thou", spoken: "thousandths of an inch" },
   },
 
-  pages: { title: "Pages", bench: "Bench", plan: "Plan", lip: "Lip and opening" },
+  pages: {
+    title: "Pages",
+    measure: "Measure",
+    bench: "Bench",
+    plan: "Plan",
+    lip: "Lip and opening",
+  },
 
   bar: {
     reed: "Reed",
@@ -384,6 +391,8 @@ export const english = {
       const shown = names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
       return ` Not measured: ${list.format(shown)}, so the place is less sure.`;
     },
+    unsound:
+      "This reed is not sound: it leaks, is cracked or uneven, and has no place in the triangle until that is mended.",
     end: ".",
   },
 
@@ -507,6 +516,7 @@ export const english = {
   },
 
   ...comparisonWords,
+  measure: measureWords,
 
   lip: lipWords,
 
@@ -529,9 +539,11 @@ export const english = {
       `done names "${found}"; allowed: an action and its whole units, as in thinWings-2, of ${allowed.join(", ")}.`,
     value: (field: string, id: string, found: string): string =>
       `${field}, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
+    impossible: (field: string, id: string, found: number, min: number, max: number): string =>
+      `${field}, ${id} is ${found}; allowed: about ${min} to ${max}.`,
     name: (field: string, found: string, allowed: readonly string[]): string =>
       `${field} names "${found}"; allowed: ${allowed.join(", ")}.`,
-    finished: (found: string): string => `finished is "${found}"; allowed: 1 or 0.`,
+    flag: (field: string, found: string): string => `${field} is "${found}"; allowed: 1 or 0.`,
   },
 
   address: {

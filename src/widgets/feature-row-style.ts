@@ -20,7 +20,7 @@ export const featureRowStyle = css`
   .name {
     min-width: 0;
     min-height: 2rem;
-    overflow-wrap: anywhere;
+    overflow-wrap: break-word;
     padding: 0;
     border: 0;
     background: none;

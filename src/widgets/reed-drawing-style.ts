@@ -40,6 +40,12 @@ export const reedDrawingStyle = css`
     stroke: var(--accent);
     stroke-width: 5;
   }
+  .dimension {
+    fill: none;
+    stroke: var(--accent);
+    stroke-width: 3;
+    pointer-events: none;
+  }
   .grasp {
     fill: transparent;
   }
@@ -50,6 +56,7 @@ export const reedDrawingStyle = css`
     stroke-width: 1;
   }
   .zone.pointed .spot {
+    r: 5px;
     fill: var(--accent);
     fill-opacity: 1;
     stroke: #fff8e6;

@@ -11,6 +11,7 @@ import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { AtRest } from "./at-rest.js";
+import { dimensionMark } from "./dimension-mark.js";
 import { FeaturePointedEvent } from "./events.js";
 import { lampPicture } from "./lamp-picture.js";
 import { look } from "./look.js";
@@ -32,8 +33,8 @@ export class ReedDrawing extends LitElement {
     unit: { type: String },
     lying: { type: Boolean },
     brief: { type: Boolean },
+    crop: { type: String },
     pointed: { type: String },
-    marked: { attribute: false },
     text: { attribute: false },
     layoutWidth: { state: true },
     named: { state: true },
@@ -48,10 +49,10 @@ export class ReedDrawing extends LitElement {
   declare lying: boolean;
   /** Without the remarks and switches that another drawing beside it has already. */
   declare brief: boolean;
-  /** The feature whose place is to be marked. */
+  /** A part of the lying drawing alone, where room is scarce. */
+  declare crop: "blade" | "ends" | undefined;
+  /** The feature whose place is to be marked, or several with blanks between them. */
   declare pointed: FeatureId | undefined;
-  /** More features whose places are to be marked. */
-  declare marked: readonly FeatureId[];
   declare text: Catalogue;
   declare layoutWidth: number;
   declare named: boolean;
@@ -64,7 +65,6 @@ export class ReedDrawing extends LitElement {
     this.unit = "mm";
     this.lying = false;
     this.brief = false;
-    this.marked = [];
     this.text = english;
     this.layoutWidth = 300;
     this.named = false;
@@ -81,6 +81,7 @@ export class ReedDrawing extends LitElement {
     const { text, model } = this;
     const recipe = this.#recipe();
     const layout = reedLayout(Math.max(220, this.layoutWidth), this.lying);
+    const [top, bottom] = cropped(layout, this.crop);
     const view = lampView(recipe, { ...layout, mesh: this.#rest.resting ? "fine" : "quick" });
     const missing = model.features.filter(
       ({ id }) => this.values[id] === undefined && id !== "hinging",
@@ -88,8 +89,8 @@ export class ReedDrawing extends LitElement {
     return html`
       <svg
         width=${round(layout.width)}
-        height=${round(layout.height)}
-        viewBox="0 0 ${round(layout.width)} ${round(layout.height)}"
+        height=${round(bottom - top)}
+        viewBox="0 ${round(top)} ${round(layout.width)} ${round(bottom - top)}"
         role="img"
         aria-label=${this.description}
         @pointerdown=${(event: PointerEvent) => this.#onMove(event, layout, recipe)}
@@ -98,12 +99,13 @@ export class ReedDrawing extends LitElement {
       >
         ${this.#tube(layout, view, recipe)} ${lampPicture(view)} ${this.#zones(view)}
         ${this.#ends(layout)} ${this.#section(layout, recipe)}
+        ${dimensionMark(this.pointed, layout, view, recipe)}
         ${this.named ? partNames(layout, view, recipe.bladeLength, text.drawing.parts) : nothing}
       </svg>
       <p class="readout">${this.readout || (this.brief ? "" : text.drawing.readoutHint)}</p>
       ${this.brief ? nothing : this.#namesSwitch()}
       ${
-        missing.length > 0
+        missing.length > 0 && !this.crop
           ? html`<p class="soft">
               ${text.drawing.filledIn(missing.map(({ label }) => label.toLowerCase()))}
             </p>`
@@ -129,14 +131,14 @@ export class ReedDrawing extends LitElement {
     >`;
   }
 
+  /** Whether the place of a feature is to be marked; several are named with blanks between them. */
+  #marks(id: FeatureId): boolean {
+    return this.pointed?.split(" ").includes(id) ?? false;
+  }
+
   #recipe(): Record<FeatureId, number> & BladeRecipe {
     return { ...allRoundValues(this.model), ...this.values } as Record<FeatureId, number> &
       BladeRecipe;
-  }
-
-  /** The class of what is marked: because of the pointer, or from outside. */
-  #mark(...ids: readonly FeatureId[]): string {
-    return ids.some((id) => id === this.pointed || this.marked.includes(id)) ? "pointed" : "";
   }
 
   #shown(id: FeatureId, value: number): string {
@@ -171,15 +173,18 @@ export class ReedDrawing extends LitElement {
         : `${round(middle[0] + across)},${round(middle[1] + along * scale)}`;
     const collar = half + scale / 2;
     const wire = (along: number, id: string): SVGTemplateResult =>
-      svg`<path class="wire ${this.#mark(id)}" d="M${place(along, -half - 3)}L${place(along, half + 3)}M${place(along + 0.45, -half - 3)}L${place(along + 0.45, half + 3)}"></path>`;
-    return svg`<path class="bark ${this.#mark("throatWidth")}"
+      svg`<path class="wire ${this.#marks(id) ? "pointed" : ""}" d="M${place(along, -half - 3)}L${place(along, half + 3)}M${place(along + 0.45, -half - 3)}L${place(along + 0.45, half + 3)}"></path>`;
+    return svg`<path class="bark ${this.#marks("throatWidth") ? "pointed" : ""}"
         d="M${place(0, -collar)}L${place(0, collar)}L${place(1.6, half)}L${place(10, half * 0.94)}L${place(10, -half * 0.94)}L${place(1.6, -half)}Z"></path>
       ${wire(2.2, "firstWire")} ${wire(7.6, "secondWire")}`;
   }
 
   #zones({ zones }: LampView): SVGTemplateResult {
     return svg`${zones.map(
-      ({ feature, spots }) => svg`<g class="zone ${this.#mark(feature)}" data-feature=${feature}>
+      ({
+        feature,
+        spots,
+      }) => svg`<g class="zone ${this.#marks(feature) ? "pointed" : ""}" data-feature=${feature}>
         ${spots.map(({ x, y }) => svg`<circle class="grasp" cx=${x} cy=${y} r="12"></circle><circle class="spot" cx=${x} cy=${y} r="3"></circle>`)}
       </g>`,
     )}`;
@@ -204,11 +209,12 @@ export class ReedDrawing extends LitElement {
       const id = `${which}Wire`;
       const { rx, ry } = tubeShape(recipe.throatWidth, recipe[id]!, scale * 0.86);
       const circle = round((recipe.throatWidth * scale * 0.86) / 2);
-      return svg`<g class="end ${this.#mark(id)}" data-feature=${id} transform="translate(${round(x)} ${round(y)})">
+      return svg`<g class="end ${this.#marks(id) ? "pointed" : ""}" data-feature=${id} transform="translate(${round(x)} ${round(y)})">
         <circle class="ideal" r=${circle}></circle><ellipse class="ring" rx=${rx} ry=${ry}></ellipse>
         ${caption(text.drawing.wire(which), id, captions[1] - y)}</g>`;
     };
-    const on = this.#mark("openingHeight", "openingWidth");
+    const isOpening = ["openingHeight", "openingWidth", "hinging"].some((id) => this.#marks(id));
+    const on = isOpening ? "pointed" : "";
     return svg`<g class="end ${on}" data-feature="openingHeight" transform="translate(${round(opening[0])} ${round(opening[1])})">
         <path class="lens" d=${lens.path}></path>
         ${caption(text.drawing.opening, "openingHeight", captions[0] - opening[1])}</g>
@@ -221,13 +227,11 @@ export class ReedDrawing extends LitElement {
   }
 
   /** Pointer → place on the blade: its thickness is told, and the feature read nearest to it is marked. */
-  #onMove(
-    event: PointerEvent,
-    { scale, middle, tip, lying }: ReedLayout,
-    recipe: BladeRecipe,
-  ): void {
+  #onMove(event: PointerEvent, layout: ReedLayout, recipe: BladeRecipe): void {
+    const { scale, middle, tip, lying } = layout;
     const box = (event.currentTarget as Element).getBoundingClientRect();
-    const [px, py] = [event.clientX - box.left, event.clientY - box.top];
+    const [top] = cropped(layout, this.crop);
+    const [px, py] = [event.clientX - box.left, event.clientY - box.top + top];
     const along = ((lying ? px : py) - tip) / scale;
     const across = ((lying ? py : px) - middle) / scale;
     const u = (2 * across) / (bladeWidth(recipe, along / 1000) * 1000);
@@ -253,4 +257,14 @@ export class ReedDrawing extends LitElement {
   #onNames(event: Event): void {
     this.named = (event.target as HTMLInputElement).checked;
   }
+}
+
+/** From where to where the drawing is shown, px. */
+function cropped(
+  { lying, middle, captions, height }: ReedLayout,
+  crop: ReedDrawing["crop"],
+): readonly [top: number, bottom: number] {
+  if (!lying || !crop) return [0, height];
+  const seam = 2 * middle + 4;
+  return crop === "blade" ? [0, seam] : [seam, captions[1] + 22];
 }

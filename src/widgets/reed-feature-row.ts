@@ -119,16 +119,21 @@ export class ReedFeatureRow extends LitElement {
         ${remark}
       </p>
       <div class="how" ?hidden=${!this.open && !this.asked}>
-        <p>${feature.howToMeasure} ${rangeText(this)}</p>
-        <button class="ask" aria-expanded=${this.asked} @click=${this.#ask}>
-          ${text.planPage.standIns.ask(feature.label)}
-        </button>
+        ${this.open || this.asked ? this.#how() : nothing}
       </div>`;
+  }
+
+  #how() {
+    const { feature, text } = this;
+    return html`<p>${feature.howToMeasure} ${rangeText(this)}</p>
+      <button class="ask" aria-expanded=${this.asked} @click=${this.#ask}>
+        ${text.planPage.standIns.ask(feature.label)}
+      </button>`;
   }
 
   /** A value that comes from elsewhere (another reed, undo) ends what was typed and not taken. */
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("value") && changed.get("value") !== undefined) this.problem = "";
+    if (changed.has("value")) this.problem = "";
   }
 
   /** A value taken while the field has the focus is shown as it was kept. */

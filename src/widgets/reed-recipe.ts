@@ -33,6 +33,12 @@ export class ReedRecipe extends LitElement {
         section {
           break-inside: avoid;
         }
+        dl {
+          grid-template-columns: auto auto;
+        }
+        .allRound {
+          grid-column: 1 / -1;
+        }
       }
       section + section {
         margin-top: 0.6rem;

@@ -204,6 +204,13 @@ export class ReedTriangle extends LitElement {
     return describeTriangle(this, this.text);
   }
 
+  /** The same for a file, which has no tables to look things up in. */
+  get fileDescription(): string {
+    const { blend, target, pinned } = this;
+    const alone = { layers: [], ellipse: undefined, chain: [], reach: undefined };
+    return describeTriangle({ blend, target, pinned, ...alone }, this.text);
+  }
+
   #help(): string {
     const words = this.text.triangle;
     if (this.moves === "aim") return words.aimInstructions;
@@ -245,6 +252,7 @@ export class ReedTriangle extends LitElement {
       handles: () => this.#handles(),
       inside: (place) => isInside(place, this.#layout().frame),
       ask: (handle, place) => {
+        if (this.#keyBlend) this.#end(); // keys and pointer are two gestures
         if (!this.#gestureOpen) this.#begin();
         this.#ask(handle, nearestBlend(pointToBlend(place, this.#layout().frame)));
       },
@@ -282,6 +290,7 @@ export class ReedTriangle extends LitElement {
 
   #onKey(event: KeyboardEvent): void {
     const handle = this.#handles()[0]?.[0];
+    if (event.ctrlKey || event.metaKey) this.#endKeys(); // undo may come: the keys then stand elsewhere
     const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : keyMove(event);
     if (!handle || !move) return;
     event.preventDefault();

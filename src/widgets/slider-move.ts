@@ -5,7 +5,7 @@
 export function sliderMove(event: KeyboardEvent, step: number): number | undefined {
   if (event.ctrlKey || event.altKey || event.metaKey) return undefined;
   const fine = Math.max(step / 10, 0.001);
-  switch (event.key) {
+  switch (inReadingOrder(event)) {
     case "ArrowUp":
     case "ArrowRight":
       return event.shiftKey ? fine : step;
@@ -19,4 +19,12 @@ export function sliderMove(event: KeyboardEvent, step: number): number | undefin
     default:
       return undefined;
   }
+}
+
+/** In a script from right to left a slider's greater values lie to the left. */
+function inReadingOrder({ key, target }: KeyboardEvent): string {
+  const sideways = key === "ArrowLeft" || key === "ArrowRight";
+  if (!sideways || !(target instanceof Element)) return key;
+  if (getComputedStyle(target).direction !== "rtl") return key;
+  return key === "ArrowLeft" ? "ArrowRight" : "ArrowLeft";
 }

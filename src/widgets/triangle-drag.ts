@@ -22,7 +22,7 @@ const graspRadius = 22;
 export class TriangleDrag {
   readonly #host: DragHost;
   /** While dragging: what, and from the pointer to it, px. */
-  #grip: { readonly handle: Handle; readonly offset: Point } | undefined;
+  #grip: { readonly pointer: number; readonly handle: Handle; readonly offset: Point } | undefined;
   #moved = false;
 
   constructor(host: DragHost) {
@@ -41,20 +41,22 @@ export class TriangleDrag {
 
   readonly onDown = (event: PointerEvent): void => {
     const first = this.#host.handles()[0];
-    if (!first || event.button !== 0) return;
+    // A second finger leaves the drag of the first alone.
+    if (!first || event.button !== 0 || this.#grip) return;
     const [x, y] = placeOf(event, event);
     const held = this.#handleAt([x, y]);
     // A finger on the triangle may be scrolling the page: it drags only from a handle, and a tap places it.
     if (!held && (event.pointerType === "touch" || !this.#host.inside([x, y]))) return;
+    const pointer = event.pointerId;
     this.#grip = held
-      ? { handle: held[0], offset: [held[1][0] - x, held[1][1] - y] }
-      : { handle: first[0], offset: [0, 0] };
+      ? { pointer, handle: held[0], offset: [held[1][0] - x, held[1][1] - y] }
+      : { pointer, handle: first[0], offset: [0, 0] };
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     if (!held) this.#host.ask(first[0], [x, y]);
   };
 
   readonly onMove = (event: PointerEvent): void => {
-    if (!this.#grip) return;
+    if (this.#grip?.pointer !== event.pointerId) return;
     const { handle, offset } = this.#grip;
     const [x, y] = placeOf(event, event);
     this.#moved = true;
@@ -62,7 +64,7 @@ export class TriangleDrag {
   };
 
   readonly onUp = (event: PointerEvent): void => {
-    if (!this.#grip) return;
+    if (this.#grip?.pointer !== event.pointerId) return;
     // A fast finger is lifted before its last move was told.
     if (this.#moved && event.type === "pointerup") this.onMove(event);
     this.#moved = false;

@@ -277,9 +277,9 @@ export const triangleStyle = css`
   }
   @media print {
     svg {
-      width: 100%;
-      max-width: 26rem;
-      height: auto;
+      width: auto;
+      max-width: 100%;
+      height: 19rem;
       margin-inline: auto;
     }
   }

@@ -45,40 +45,6 @@ describeWalks("the bench on a phone", (walk) => {
   );
 
   walk(
-    "whatever has the focus is never hidden under the triangle or the sheet",
-    async (bench) => {
-      await bench.open();
-      await bench.openRecipe();
-      const hidden = new Set<string>();
-      for (let i = 0; i < 90; i += 1) {
-        await bench.page.keyboard.press("Tab");
-        const cover = await bench.page.evaluate(() => {
-          let active: Element | null = document.activeElement;
-          while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
-          if (!active || active === document.body) return "";
-          const { left, top, width, height } = active.getBoundingClientRect();
-          const [x, y] = [left + width / 2, top + height / 2];
-          let over: Element | null = document.elementFromPoint(x, y);
-          while (over?.shadowRoot) {
-            const inner = over.shadowRoot.elementFromPoint(x, y);
-            if (!inner || inner === over) break;
-            over = inner;
-          }
-          const related =
-            over && (over === active || active.contains(over) || over.contains(active));
-          const label = over?.closest("label");
-          return related || label?.contains(active)
-            ? ""
-            : `${active.outerHTML.slice(0, 70)} at ${Math.round(y)} under ${over?.outerHTML.slice(0, 70)}`;
-        });
-        if (cover) hidden.add(cover);
-      }
-      expect([...hidden]).toEqual([]);
-    },
-    { viewport: { width: 360, height: 740 } },
-  );
-
-  walk(
     "the lesser tools are in a menu that closes by Escape and after its work",
     async (bench) => {
       await bench.open();

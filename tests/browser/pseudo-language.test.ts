@@ -51,17 +51,13 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
     await browser.close();
   });
 
-  async function speak(
-    language: PseudoLanguage,
-    width: number,
-    code: string = full,
-  ): Promise<Page> {
+  async function speak(language: PseudoLanguage, width: number, code = full): Promise<Page> {
     const page = await browser.newPage({
       viewport: { width, height: 900 },
       reducedMotion: "reduce",
     });
     await page.goto(`${inject("appUrl")}#${code}`);
-    await page.locator("reed-triangle svg").waitFor();
+    await page.locator("bench-grid main").waitFor();
     await page.evaluate(`{
       const make = ${pseudoCatalogue.toString()};
       const app = document.querySelector("reedpoint-app");
@@ -129,6 +125,18 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
       await page.close();
     },
   );
+
+  test.each(
+    (["long", "doubled", "rtl"] as const).flatMap((language) =>
+      (["measure", "lip"] as const).flatMap((name) =>
+        [320, 1440].map((width) => [language, name, width] as const),
+      ),
+    ),
+  )("%s, page %s, %d px: nothing sticks out", async (language, name, width) => {
+    const page = await speak(language, width, `${full}&page=${name}`);
+    expect(await stickingOut(page)).toEqual([]);
+    await page.close();
+  });
 
   test("a script from right to left turns the page, and the corners of the triangle stay", async () => {
     const page = await speak("rtl", 1440);

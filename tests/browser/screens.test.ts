@@ -17,6 +17,18 @@ const heron = encodeBench(
   bassoonModel,
 );
 
+const twoReeds = encodeBench(
+  {
+    ...newBench(bassoonModel),
+    reed: "Heron",
+    values: demoReeds.find(({ reed }) => reed === "Heron")!.readings,
+    pinned: { reed: "Bittern", values: demoReeds.find(({ reed }) => reed === "Bittern")!.readings },
+    target: "softLow",
+    layers: ["certainty", "readingLines", "pulls", "reach"],
+  },
+  bassoonModel,
+);
+
 describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -135,6 +147,24 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
     expect(await page.locator("bench-header").isVisible()).toBe(false);
     await page.close();
   });
+
+  test.each([
+    [1440, "A4"],
+    [1440, "Letter"],
+    [360, "A4"],
+    [360, "Letter"],
+  ] as const)(
+    "two reeds with every layer print on one page too, from %d px on %s",
+    async (width, format) => {
+      const page = await open(width);
+      await page.goto(`${inject("appUrl")}#${twoReeds}`);
+      await page.reload();
+      await page.locator("reed-comparison").waitFor();
+      const pdf = (await page.pdf({ format })).toString("latin1");
+      expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+      await page.close();
+    },
+  );
 
   test("in forced colours the point and its words still stand out from the ground", async () => {
     const page = await browser.newPage({ forcedColors: "active", reducedMotion: "reduce" });

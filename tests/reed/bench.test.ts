@@ -4,6 +4,7 @@ import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import {
   pageNames,
   thousandthsBlend,
+  type Wet,
   allRoundValues,
   decodeBench,
   encodeBench,
@@ -22,10 +23,13 @@ const decode = (text: string) => decodeBench(text, bassoonModel);
 
 /** Whole thousandths up to the seven digits of a cell, on some of the features. */
 const anyValues = fc
-  .array(fc.option(fc.integer({ min: -9_999_999, max: 9_999_999 }), { nil: undefined }), {
-    minLength: ids.length,
-    maxLength: ids.length,
-  })
+  .tuple(
+    ...bassoonModel.features.map(({ min, max }) =>
+      fc.option(fc.integer({ min: min > 0 ? 1 : 0, max: Math.floor(10 * max * 1000) }), {
+        nil: undefined,
+      }),
+    ),
+  )
   .map((cells) =>
     Object.fromEntries(
       cells.flatMap((cell, i) => (cell === undefined ? [] : [[ids[i]!, (cell + 0) / 1000]])),
@@ -50,6 +54,9 @@ const anyBench: fc.Arbitrary<Bench> = fc.record({
     "reach",
   ]),
   page: fc.constantFrom(...pageNames),
+  unsound: fc.subarray(["soaked", "tight", "wires", "whole", "even", "instrument"]),
+  overruled: fc.boolean(),
+  wet: fc.constantFrom<Wet>("", "soaked", "dry"),
 });
 
 const anyAim = fc
@@ -92,7 +99,7 @@ describe("a bench as one line of text", () => {
   });
 
   test("keeps every thousandth of every reading", () => {
-    for (let thousandths = 0; thousandths <= 31_000; thousandths += 1) {
+    for (let thousandths = 1; thousandths <= 31_000; thousandths += 1) {
       const bench = { ...fresh, values: { bladeLength: thousandths / 1000 } };
       const back = decode(encode(bench)).bench.values["bladeLength"];
       if (back !== thousandths / 1000) expect(back).toBe(thousandths / 1000);
@@ -143,8 +150,12 @@ const reed: Bench = {
   target: "softLow",
   layers: ["readingLines"],
   page: "lip",
+  unsound: ["tight"],
+  overruled: true,
+  wet: "soaked",
 };
 const { spine: _spine, ...withoutSpine } = reed.values;
+const { bladeLength: _blade, ...withoutBlade } = reed.values;
 
 /** The text of the reed with one field said otherwise, or left out. */
 function withField(field: string, text: string | undefined): string {
@@ -204,8 +215,16 @@ describe("a broken field is told, and the rest is kept", () => {
       "an unknown page",
       "page",
       "attic",
-      /^page names "attic"; allowed: bench, plan, lip/,
+      /^page names "attic"; allowed: measure, bench, plan, lip/,
       { page: "bench" },
+    ],
+    ["an unknown look", "unsound", "tight.loud", /^unsound names "loud"; allowed: soaked/, {}],
+    [
+      "a blade of no length",
+      "values",
+      cells(0, "0"),
+      /^values, bladeLength is 0; allowed: about 24\.5/,
+      { values: withoutBlade },
     ],
     ["an unknown layer", "layers", "readingLines.fog", /^layers names "fog"; allowed/, {}],
     ["another flag", "finished", "yes", /^finished is "yes"; allowed: 1 or 0/, { finished: false }],
@@ -250,6 +269,9 @@ describe("a broken field is told, and the rest is kept", () => {
     ["unit", { unit: "mm" }],
     ["layers", { layers: ["certainty"] }],
     ["page", { page: "bench" }],
+    ["unsound", { unsound: [] }],
+    ["overruled", { overruled: false }],
+    ["wet", { wet: "" }],
     ["finished", { finished: false }],
     ["reed", { reed: "" }],
   ] as const)("a missing %s is no problem: it is as on a new bench", (field, change) => {

@@ -172,7 +172,7 @@ export const scenes: readonly Scene[] = [
     says: "The likely places of a trouble are marked on the reed.",
     make: () => {
       const element = drawing(reed("Heron"), 320, true) as ReedDrawing;
-      element.marked = ["heart", "rails", "firstWire", "openingHeight"];
+      element.pointed = "heart rails firstWire openingHeight";
       return element;
     },
   },

@@ -1,0 +1,318 @@
+import { LitElement, html, nothing, type PropertyValues } from "lit";
+import { live } from "lit/directives/live.js";
+import type { FeatureId } from "../engine/model.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { measuringSteps } from "../reed/measuring-steps.js";
+import { lengthUnits, type LengthUnit } from "../reed/units.js";
+import { define } from "../widgets/define.js";
+import type { FeaturePointedEvent } from "../widgets/events.js";
+import { look } from "../widgets/look.js";
+import { ReedDrawing } from "../widgets/reed-drawing.js";
+import { ReedSentence } from "../widgets/reed-sentence.js";
+import { ReedTriangle } from "../widgets/reed-triangle.js";
+import { BenchActionEvent } from "./bench-action-event.js";
+import { isUntouched } from "./bench-reed.js";
+import type { BenchAction } from "./bench-state.js";
+import type { Shown } from "./bench-words.js";
+import { MeasureLook } from "./measure-look.js";
+import { measurePageStyle } from "./measure-page-style.js";
+import { MeasurePaper } from "./measure-paper.js";
+import { MeasureStart } from "./measure-start.js";
+import { MeasureState } from "./measure-state.js";
+import { MeasureStep } from "./measure-step.js";
+import { MeasureSummary, type StepAskedEvent } from "./measure-summary.js";
+import { blankSheet } from "./sheet.js";
+
+define("measure-look", MeasureLook);
+define("measure-start", MeasureStart);
+define("measure-state", MeasureState);
+define("measure-step", MeasureStep);
+define("measure-summary", MeasureSummary);
+define("measure-paper", MeasurePaper);
+define("reed-drawing", ReedDrawing);
+define("reed-triangle", ReedTriangle);
+define("reed-sentence", ReedSentence);
+
+/** Soundness and state come before the features; the summary is last. */
+const firstFeature = 2;
+const lastStep = firstFeature + measuringSteps.length;
+
+/**
+ * The guided sheet: is it sound, its state, then one reading after another, each with its place on the drawing; the point
+ * appears as soon as the readings can place it, and its ellipse tightens.
+ *
+ * @fires bench-action - answers, readings, pages of the sheet, the way to the bench
+ */
+export class MeasurePage extends LitElement {
+  static override styles = [look, measurePageStyle];
+
+  static override properties = {
+    shown: { attribute: false },
+    narrow: { type: Boolean },
+    text: { attribute: false },
+    pointed: { state: true },
+    printed: { state: true },
+  };
+
+  declare shown: Shown;
+  /** One column. */
+  declare narrow: boolean;
+  declare text: Catalogue;
+  /** Where a look goes on the drawing. */
+  declare pointed: string | undefined;
+  /** Which sheet goes to the printer. */
+  declare printed: "blank" | "filled";
+
+  constructor() {
+    super();
+    this.text = english;
+    this.narrow = false;
+    this.printed = "filled";
+  }
+
+  override render() {
+    const { text } = this;
+    const { state } = this.shown;
+    const begun = state.present.sheet !== undefined || !isUntouched(state);
+    return html`<section class="sheet" aria-label=${text.measure.title}>
+        ${
+          begun
+            ? this.#sheet()
+            : html`<measure-start
+                .reed=${state.present.bench.reed}
+                .text=${text}
+                @blank-asked=${() => this.#print("blank")}
+              ></measure-start>`
+        }
+      </section>
+      <measure-paper
+        .model=${state.model}
+        .moment=${state.present}
+        .blank=${this.printed === "blank" || !begun}
+        .text=${text}
+      ></measure-paper>`;
+  }
+
+  #sheet() {
+    const { text } = this;
+    const words = text.measure;
+    const { step } = this;
+    const atEnd = step === lastStep;
+    return html`<header>
+        <p class="progress">
+          <strong>${words.progress(step + 1, lastStep + 1)}</strong>
+          <span>${words.start.continueWith(this.#name)}</span>
+          <progress max=${lastStep} value=${step} aria-hidden="true"></progress>
+        </p>
+        <label class="jump"
+          ><span>${text.bar.unit}</span>
+          <select @change=${this.#onUnit}>
+            ${lengthUnits.map(
+              (unit) =>
+                html`<option value=${unit} .selected=${live(unit === this.#moment.bench.unit)}>
+                  ${text.units[unit].name}
+                </option>`,
+            )}
+          </select>
+        </label>
+        <label class="jump"
+          ><span>${words.jump}</span>
+          <select @change=${this.#onJump}>
+            ${this.#stepNames().map(
+              (name, i) =>
+                html`<option value=${i} .selected=${live(i === step)}>${i + 1}. ${name}</option>`,
+            )}
+          </select>
+        </label>
+      </header>
+      <div class="both">
+        ${this.#figure(step)}
+        <div class="step">
+          ${this.#step(step)}
+          <div class="turn">
+            <button ?disabled=${step === 0} @click=${this.#back}>${words.back}</button>
+            ${
+              step >= firstFeature && !atEnd
+                ? html`<button @click=${this.#skip}>${words.skip}</button>`
+                : nothing
+            }
+            <button class="main" @click=${atEnd ? this.#stop : this.#enter}>
+              ${atEnd ? words.summary.toBench : words.next}
+            </button>
+          </div>
+          <p class="aside">
+            ${
+              atEnd
+                ? html`<button @click=${() => this.#print("blank")}>
+                      ${words.summary.printBlank}
+                    </button>
+                    <button @click=${() => this.#print("filled")}>
+                      ${words.summary.printFilled}
+                    </button>`
+                : html`<button @click=${this.#stop}>${words.stop}</button>`
+            }
+          </p>
+        </div>
+        ${this.#place()}
+      </div>`;
+  }
+
+  get step(): number {
+    return Math.min(lastStep, this.#moment.sheet?.step ?? 0);
+  }
+
+  get #moment() {
+    return this.shown.state.present;
+  }
+
+  get #name(): string {
+    return this.#moment.bench.reed || this.text.bar.allRound;
+  }
+
+  #stepNames(): string[] {
+    const words = this.text.measure;
+    const { features } = this.shown.state.model;
+    const names = measuringSteps.map(
+      ({ feature }) => features.find(({ id }) => id === feature)!.label,
+    );
+    return [words.sound.title, words.state.title, ...names, words.summary.title];
+  }
+
+  #step(step: number) {
+    const { text } = this;
+    const { bench, sheet = blankSheet, readings } = this.#moment;
+    const { model } = this.shown.state;
+    if (step === 0)
+      return html`<measure-look
+        .bench=${bench}
+        .sheet=${sheet}
+        .text=${text}
+        @feature-pointed=${this.#onPointed}
+      ></measure-look>`;
+    if (step === 1)
+      return html`<measure-state .bench=${bench} .sheet=${sheet} .text=${text}></measure-state>`;
+    if (step === lastStep)
+      return html`<measure-summary
+        .model=${model}
+        .moment=${this.#moment}
+        .text=${text}
+        @step-asked=${this.#onStepAsked}
+      ></measure-summary>`;
+    const measuring = measuringSteps[step - firstFeature]!;
+    const { feature } = measuring;
+    const value = bench.values[feature];
+    return html`<measure-step
+      .model=${model}
+      .step=${measuring}
+      .values=${bench.values}
+      .readings=${readings[feature] ?? (value === undefined ? [] : [value])}
+      .earlier=${sheet.before[feature]}
+      .unit=${bench.unit}
+      .text=${text}
+      @sheet-next=${this.#next}
+      @sheet-back=${this.#back}
+    ></measure-step>`;
+  }
+
+  /** The reed with the place to be read; on a phone only the part of the drawing where it is. */
+  #figure(step: number) {
+    const { text, narrow } = this;
+    const { model, present } = this.shown.state;
+    const pointed = measuringSteps[step - firstFeature]?.feature ?? this.pointed;
+    const endOn = pointed && /opening|Wire|hinging/.test(pointed) && !/wings|rails/.test(pointed);
+    if (narrow && !pointed) return nothing;
+    return html`<figure>
+      <reed-drawing
+        .model=${model}
+        .values=${present.bench.values}
+        .unit=${present.bench.unit}
+        lying
+        brief
+        .crop=${narrow ? (endOn ? "ends" : "blade") : undefined}
+        .pointed=${pointed}
+        .text=${text}
+      ></reed-drawing>
+    </figure>`;
+  }
+
+  #place() {
+    const { text } = this;
+    const { view } = this.shown;
+    return html`<aside aria-label=${text.triangle.title}>
+      <reed-triangle
+        still
+        .blend=${view.placed?.raw}
+        .ellipse=${view.drawnEllipse}
+        .layers=${["certainty"]}
+        .greatestHeight=${260}
+        .text=${text}
+      ></reed-triangle>
+      <reed-sentence .sentence=${view.sentence}></reed-sentence>
+    </aside>`;
+  }
+
+  /** A new step is read from its top, with the cursor in its field. */
+  override updated(changed: PropertyValues<this>): void {
+    const before = changed.get("shown");
+    const was = before?.state.present.sheet?.step;
+    if (was === undefined || was === this.step) return;
+    this.renderRoot.querySelector(".sheet")?.scrollIntoView({ block: "nearest" });
+    const part = this.renderRoot.querySelector<LitElement>(".step > :first-child");
+    void part?.updateComplete.then(() => part.focus());
+  }
+
+  readonly #enter = (): void => {
+    const part = this.renderRoot.querySelector<MeasureStep>("measure-step");
+    if (part) part.enter();
+    else this.#next();
+  };
+
+  readonly #next = (): void => this.#turn(this.step + 1);
+
+  readonly #back = (): void => this.#turn(this.step - 1);
+
+  readonly #skip = (): void => {
+    const { feature } = measuringSteps[this.step - firstFeature]!;
+    this.#act({ type: "places-read", feature, readings: [] });
+    this.#next();
+  };
+
+  readonly #stop = (): void => this.#act({ type: "page-set", page: "bench" });
+
+  #turn(step: number): void {
+    this.#act({ type: "sheet-moved", step: Math.max(0, Math.min(lastStep, step)) });
+  }
+
+  #onJump(event: Event): void {
+    this.#turn(Number((event.target as HTMLSelectElement).value));
+  }
+
+  #onUnit(event: Event): void {
+    const unit = (event.target as HTMLSelectElement).value as LengthUnit;
+    this.#act({ type: "unit-set", unit });
+  }
+
+  #onStepAsked({ feature }: StepAskedEvent): void {
+    this.#turn(firstFeature + stepOf(feature));
+  }
+
+  #onPointed(event: FeaturePointedEvent): void {
+    event.stopPropagation();
+    this.pointed = event.feature;
+  }
+
+  async #print(which: "blank" | "filled"): Promise<void> {
+    this.printed = which;
+    await this.updateComplete;
+    window.print();
+    this.printed = "filled";
+  }
+
+  #act(action: BenchAction): void {
+    this.dispatchEvent(new BenchActionEvent(action));
+  }
+}
+
+function stepOf(feature: FeatureId): number {
+  return measuringSteps.findIndex((one) => one.feature === feature);
+}

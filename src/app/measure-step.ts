@@ -1,0 +1,309 @@
+import { LitElement, html, nothing, type PropertyValues } from "lit";
+import { live } from "lit/directives/live.js";
+import type { Feature, ReedModel, Values } from "../engine/model.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import type { MeasuringStep } from "../reed/measuring-steps.js";
+import { readingText, typedValue, unitSign } from "../reed/reading-text.js";
+import { riseFrom, slipQuestions, type SlipQuestion } from "../reed/slip-questions.js";
+import type { LengthUnit } from "../reed/units.js";
+import { define } from "../widgets/define.js";
+import { HingingChoice, type HingingPickedEvent } from "../widgets/hinging-choice.js";
+import { look } from "../widgets/look.js";
+import { NumberPad, type PadKeyEvent } from "../widgets/number-pad.js";
+import { BenchActionEvent } from "./bench-action-event.js";
+import { measureStepStyle } from "./measure-step-style.js";
+import { slipButtons } from "./slip-buttons.js";
+import { takenReadings } from "./taken-readings.js";
+
+define("number-pad", NumberPad);
+define("hinging-choice", HingingChoice);
+
+/** A number that waits for an answer: what was typed as the reading it would be, and what it may have been. */
+interface Asked {
+  readonly value: number;
+  readonly questions: readonly SlipQuestion[];
+}
+
+/**
+ * One step of the guided sheet: where and how, one number after another, and a question where a number looks like a slip.
+ *
+ * @fires bench-action - all readings of the feature, or none
+ * @fires sheet-next - the step is done
+ * @fires sheet-back - one step back
+ */
+export class MeasureStep extends LitElement {
+  static override styles = [look, measureStepStyle];
+
+  static override properties = {
+    model: { attribute: false },
+    step: { attribute: false },
+    values: { attribute: false },
+    readings: { attribute: false },
+    earlier: { attribute: false },
+    unit: { type: String },
+    text: { attribute: false },
+    typed: { state: true },
+    tall: { state: true },
+    asked: { state: true },
+    problem: { state: true },
+    again: { state: true },
+  };
+
+  declare model: ReedModel;
+  declare step: MeasuringStep;
+  declare values: Values;
+  /** The readings of this feature so far, in its own unit. */
+  declare readings: readonly number[];
+  /** What it read before something was done to the reed. */
+  declare earlier: number | undefined;
+  declare unit: LengthUnit;
+  declare text: Catalogue;
+  declare typed: string;
+  /** The height of a wire, mm, while its width is awaited. */
+  declare tall: number | undefined;
+  declare asked: Asked | undefined;
+  declare problem: string;
+  /** One more reading of a place that has been read. */
+  declare again: boolean;
+
+  constructor() {
+    super();
+    this.readings = [];
+    this.values = {};
+    this.unit = "mm";
+    this.text = english;
+    this.#clear();
+  }
+
+  /** Another step begins with an empty field. */
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("step")) this.#clear();
+  }
+
+  override updated(changed: PropertyValues<this>): void {
+    const asks = changed.has("asked") && this.asked;
+    if (asks) this.renderRoot.querySelector<HTMLElement>(".asked button")?.focus();
+  }
+
+  override render() {
+    const { step, text } = this;
+    const feature = this.#feature;
+    const words = text.measure.step;
+    const how = text.measure.steps[step.feature]!;
+    const [low, high] = step.usual.map((value) => this.#shown(value));
+    return html`<h2>${feature.label}</h2>
+      <dl>
+        <dt>${words.where}</dt>
+        <dd>${how.where}</dd>
+        <dt>${words.hold}</dt>
+        <dd>${how.hold}</dd>
+        <dt>${words.slip}</dt>
+        <dd>${how.slip}</dd>
+      </dl>
+      <p class="usual">${words.usual(low!, high!, unitSign(feature, this.unit, text))}</p>
+      ${step.asks === "picture" ? this.#pictures() : this.#entry()} ${this.#taken()}`;
+  }
+
+  get #feature(): Feature {
+    return this.model.features.find(({ id }) => id === this.step.feature)!;
+  }
+
+  #pictures() {
+    return html`<hinging-choice
+      .value=${this.readings[0]}
+      .text=${this.text}
+      @hinging-picked=${(event: HingingPickedEvent) => this.#set([event.value])}
+    ></hinging-choice>`;
+  }
+
+  /** What is asked for now; undefined when every place has been read. */
+  get #prompt(): string | undefined {
+    const { step, readings, text } = this;
+    const words = text.measure.step;
+    if (readings.length >= step.places.length && !this.again) return undefined;
+    if (step.asks === "heightAndWidth") return this.tall === undefined ? words.height : words.width;
+    if (step.asks === "thicknessOverSpine")
+      return this.values["spine"] === undefined ? words.rise : words.thickness;
+    const place = step.places[readings.length % step.places.length]!;
+    return words.reading(text.measure.places[place]);
+  }
+
+  #entry() {
+    const { text, asked } = this;
+    const prompt = this.#prompt;
+    if (prompt === undefined)
+      return html`<button class="again" @click=${() => (this.again = true)}>
+        ${text.measure.step.again}
+      </button>`;
+    const before = this.earlier === undefined ? "" : this.#withUnit(this.earlier);
+    return html`<label class="field"
+        ><span class="unseen">${this.#feature.label}. </span>${prompt}
+        <span
+          ><input
+            type="text"
+            inputmode=${isThumb() ? "none" : "decimal"}
+            enterkeyhint="next"
+            autocomplete="off"
+            aria-invalid=${this.problem ? "true" : nothing}
+            aria-describedby="problem"
+            placeholder=${before ? text.measure.step.expected(before) : nothing}
+            .value=${live(this.typed)}
+            @input=${this.#onInput}
+            @keydown=${this.#onKey}
+          />
+          ${this.step.asks === "value" && this.#feature.unit !== "mm" ? nothing : html`<b>${text.units[this.unit].sign}</b>`}</span
+        ></label
+      >
+      <p
+        id="problem"
+        class="problem"
+        role=${this.problem ? "alert" : nothing}
+        ?hidden=${!this.problem}
+      >
+        ${this.problem}
+      </p>
+      ${asked ? slipButtons(asked, this.#words(asked.value), (value) => this.#answer(value)) : nothing}
+      ${isThumb() ? html`<number-pad .text=${text} @pad-key=${this.#onPad}></number-pad>` : nothing}`;
+  }
+
+  #words(value: number) {
+    const { text, model } = this;
+    return {
+      words: text.measure.ask,
+      units: text.units,
+      // As it stands in the field; a ratio or a rise is computed, and told as such.
+      typed:
+        this.step.asks === "value"
+          ? `${this.typed} ${unitSign(this.#feature, this.unit, text)}`.trim()
+          : this.#withUnit(value),
+      shown: (one: number): string => this.#withUnit(one),
+      usual: this.step.usual.map((one) => this.#withUnit(one)),
+      label: (id: string): string => model.features.find((one) => one.id === id)!.label,
+    };
+  }
+
+  #taken() {
+    const { readings, step, text } = this;
+    if (readings.length === 0 || step.asks === "picture") return nothing;
+    return takenReadings(readings, {
+      words: text.measure.step,
+      shown: (value) => this.#withUnit(value),
+      isOnePlace: step.places.length === 1,
+      remove: (index) => this.#set(readings.filter((_, i) => i !== index)),
+    });
+  }
+
+  #shown(value: number): string {
+    return readingText(this.#feature, value, this.unit, this.text, true);
+  }
+
+  #withUnit(value: number): string {
+    return `${this.#shown(value)} ${unitSign(this.#feature, this.unit, this.text)}`.trim();
+  }
+
+  #onInput(event: Event): void {
+    this.typed = (event.target as HTMLInputElement).value;
+    this.problem = "";
+    this.asked = undefined;
+  }
+
+  /** Enter goes on; erasing in an empty field goes back. */
+  #onKey(event: KeyboardEvent): void {
+    if (event.key === "Enter") {
+      event.preventDefault();
+      this.enter();
+    } else if (event.key === "Backspace" && this.typed === "") {
+      event.preventDefault();
+      this.dispatchEvent(new Event("sheet-back", { bubbles: true, composed: true }));
+    }
+  }
+
+  #onPad({ key }: PadKeyEvent): void {
+    if (key === "enter") {
+      this.enter();
+      return;
+    }
+    this.typed = key === "erase" ? this.typed.slice(0, -1) : this.typed + key;
+    this.problem = "";
+    this.asked = undefined;
+  }
+
+  /** Takes what stands in the field; an empty field means: go on. */
+  enter(): void {
+    if (this.typed.trim() === "" || this.#prompt === undefined) {
+      this.#next();
+      return;
+    }
+    const { step } = this;
+    const length =
+      step.asks === "value" ? this.#feature : { ...this.#feature, unit: "mm" as const };
+    const value = typedValue(length, this.typed, this.unit);
+    if (value === undefined) this.problem = this.text.measure.step.cannotRead(this.typed);
+    else if (step.asks === "heightAndWidth" && this.tall === undefined) this.#waitForWidth(value);
+    else this.#consider(this.#reading(value));
+  }
+
+  #waitForWidth(height: number): void {
+    this.tall = height;
+    this.typed = "";
+  }
+
+  /** The reading that a number means at this step, with what may be wrong with it. */
+  #reading(value: number): Asked {
+    const { step, model, unit } = this;
+    const feature = this.#feature;
+    const spine = this.values["spine"];
+    if (step.asks === "thicknessOverSpine" && spine !== undefined) {
+      const { rise, questions } = riseFrom(feature, spine, { value, unit });
+      return { value: rise, questions };
+    }
+    const read = step.asks === "heightAndWidth" ? this.tall! / value : value;
+    return { value: read, questions: slipQuestions(model, feature, { value: read, unit }) };
+  }
+
+  #consider(asked: Asked): void {
+    if (!Number.isFinite(asked.value)) this.problem = this.text.measure.step.cannotRead(this.typed);
+    else if (asked.questions.length > 0) this.asked = asked;
+    else this.#take(asked.value);
+  }
+
+  /** The answer to a question: a value, or undefined to type again. */
+  #answer(value: number | undefined): void {
+    if (value !== undefined) this.#take(value);
+    else this.#clear();
+    this.focus();
+  }
+
+  #take(value: number): void {
+    const last = this.readings.length + 1 >= this.step.places.length && !this.again;
+    this.#clear();
+    this.#set([...this.readings, value]);
+    if (last) this.#next();
+  }
+
+  #set(readings: readonly number[]): void {
+    const { feature } = this.step;
+    this.dispatchEvent(new BenchActionEvent({ type: "places-read", feature, readings }));
+  }
+
+  #next(): void {
+    this.dispatchEvent(new Event("sheet-next", { bubbles: true, composed: true }));
+  }
+
+  #clear(): void {
+    this.typed = "";
+    this.tall = undefined;
+    this.asked = undefined;
+    this.problem = "";
+    this.again = false;
+  }
+
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("input, .again")?.focus();
+  }
+}
+
+/** Whether a thumb works the page: then large keys stand on it, and the device's keyboard stays away. */
+function isThumb(): boolean {
+  return typeof matchMedia === "function" && matchMedia("(pointer: coarse)").matches;
+}

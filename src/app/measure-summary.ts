@@ -1,0 +1,237 @@
+import { LitElement, css, html, nothing } from "lit";
+import type { Feature, FeatureId, ReedModel } from "../engine/model.js";
+import { mostUsefulReading } from "../engine/next-reading.js";
+import { bassoonActions } from "../reed/bassoon.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { crossChecks, type CrossCheck } from "../reed/cross-checks.js";
+import { measuringSteps } from "../reed/measuring-steps.js";
+import { readingText, unitSign } from "../reed/reading-text.js";
+import { look } from "../widgets/look.js";
+import { BenchActionEvent } from "./bench-action-event.js";
+import { gaugeErrors } from "./gauge-errors.js";
+import type { Moment } from "./moment.js";
+
+/** Asks for a step of the sheet by its feature. */
+export class StepAskedEvent extends Event {
+  readonly feature: FeatureId;
+  constructor(feature: FeatureId) {
+    super("step-asked", { bubbles: true, composed: true });
+    this.feature = feature;
+  }
+}
+
+/**
+ * The sheet so far: every reading, what to look at again, the next most useful reading, and what was done to the reed since.
+ *
+ * @fires step-asked - a feature is to be read
+ * @fires bench-action - something was done to the reed
+ */
+export class MeasureSummary extends LitElement {
+  static override styles = [
+    look,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      h2 {
+        font-size: 1.375rem;
+      }
+      h3 {
+        margin-top: 0.9rem;
+      }
+      .scroll {
+        overflow-x: auto;
+      }
+      table {
+        width: 100%;
+        border-collapse: collapse;
+      }
+      th,
+      td {
+        padding: 0.15rem 0.5rem 0.15rem 0;
+        border-bottom: 1px solid var(--rule);
+        font-weight: inherit;
+        text-align: start;
+      }
+      td.number {
+        text-align: end;
+        white-space: nowrap;
+      }
+      thead th {
+        color: var(--ink-soft);
+        font-size: 0.8125rem;
+      }
+      ul {
+        margin: 0.3rem 0;
+        padding-inline-start: 1.2rem;
+      }
+      li {
+        margin-bottom: 0.3rem;
+      }
+      .link {
+        min-height: 1.75rem;
+        padding: 0 0.5rem;
+      }
+      .soft {
+        color: var(--ink-soft);
+      }
+      label {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.4rem;
+        align-items: center;
+        margin-top: 0.9rem;
+      }
+      select {
+        min-width: 0;
+        max-width: 100%;
+      }
+    `,
+  ];
+
+  static override properties = {
+    model: { attribute: false },
+    moment: { attribute: false },
+    text: { attribute: false },
+  };
+
+  declare model: ReedModel;
+  declare moment: Moment;
+  declare text: Catalogue;
+
+  constructor() {
+    super();
+    this.text = english;
+  }
+
+  override render() {
+    const words = this.text.measure.summary;
+    return html`<h2>${words.title}</h2>
+      ${this.#suggestion()} ${this.#checks()} ${this.#table()} ${this.#worked()}`;
+  }
+
+  #suggestion() {
+    const words = this.text.measure.summary;
+    const { values } = this.moment.bench;
+    const gaugeError = gaugeErrors(this.moment.readings);
+    const next = mostUsefulReading(this.model, Object.keys(values), { gaugeError });
+    if (!next) return html`<p>${words.complete}</p>`;
+    const { label } = this.#feature(next.feature);
+    return html`<p>
+      ${next.area === Infinity ? words.more : nothing} ${words.suggestion(label)}
+      ${this.#goTo(next.feature)}
+    </p>`;
+  }
+
+  #goTo(feature: FeatureId) {
+    const words = this.text.measure.checks;
+    return html`<button
+      class="link"
+      @click=${() => this.dispatchEvent(new StepAskedEvent(feature))}
+    >
+      ${words.goTo(this.#feature(feature).label)}
+    </button>`;
+  }
+
+  #checks() {
+    const words = this.text.measure.checks;
+    const { bench, readings } = this.moment;
+    const found = crossChecks(bench.values, readings);
+    return html`<h3>${words.title}</h3>
+      ${
+        found.length === 0
+          ? html`<p class="soft">${words.none}</p>`
+          : html`<ul>
+              ${found.map(
+                (one) =>
+                  html`<li>
+                    ${this.#checkText(one)} ${one.features.map((feature) => this.#goTo(feature))}
+                  </li>`,
+              )}
+            </ul>`
+      }`;
+  }
+
+  #checkText({ kind, features, spread = 0 }: CrossCheck): string {
+    const words = this.text.measure.checks;
+    const [first, second] = features.map((id) => this.#feature(id).label);
+    const apart = this.#withUnit(this.#feature(features[0]!), spread);
+    switch (kind) {
+      case "centreThinnerThanSide":
+        return words.centreThinnerThanSide(first!, second!);
+      case "unevenQuarters":
+        return words.unevenQuarters(first!, apart);
+      case "bladesDiffer":
+        return words.bladesDiffer(first!, apart);
+      case "collarsDiffer":
+        return words.collarsDiffer(apart);
+      default:
+        return words[kind];
+    }
+  }
+
+  #table() {
+    const words = this.text.measure.summary;
+    return html`<div class="scroll" tabindex="0" role="region" aria-label=${words.title}>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">${words.feature}</th>
+            <th scope="col">${words.value}</th>
+            <th scope="col">${words.readings}</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${measuringSteps.map(({ feature }) => this.#row(this.#feature(feature)))}
+        </tbody>
+      </table>
+    </div>`;
+  }
+
+  #row(feature: Feature) {
+    const { bench, readings } = this.moment;
+    const value = bench.values[feature.id];
+    const all = readings[feature.id] ?? [];
+    const single = all.map((one) => readingText(feature, one, bench.unit, this.text)).join(", ");
+    return html`<tr>
+      <th scope="row">${feature.label}</th>
+      <td class="number">
+        ${value === undefined ? html`<span class="soft">${this.text.measure.summary.notMeasured}</span>` : this.#withUnit(feature, value)}
+      </td>
+      <td>${all.length > 1 ? single : nothing}</td>
+    </tr>`;
+  }
+
+  /** Readings of a reed that was worked on since are no longer those of this reed. */
+  #worked() {
+    const words = this.text.measure.summary;
+    return html`<label
+      >${words.worked}
+      <select @change=${this.#onWorked}>
+        <option value="" selected>${words.workedNone}</option>
+        ${bassoonActions.actions.map(({ id, label }) => html`<option value=${id}>${label}</option>`)}
+      </select></label
+    >`;
+  }
+
+  #onWorked(event: Event): void {
+    const select = event.target as HTMLSelectElement;
+    const action = bassoonActions.actions.find(({ id }) => id === select.value);
+    select.value = "";
+    if (!action) return;
+    const features = Object.keys(action.effects);
+    this.dispatchEvent(new BenchActionEvent({ type: "reed-worked", features }));
+    const first = measuringSteps.find(({ feature }) => features.includes(feature));
+    if (first) this.dispatchEvent(new StepAskedEvent(first.feature));
+  }
+
+  #feature(id: FeatureId): Feature {
+    return this.model.features.find((one) => one.id === id)!;
+  }
+
+  #withUnit(feature: Feature, value: number): string {
+    const { unit } = this.moment.bench;
+    return `${readingText(feature, value, unit, this.text)} ${unitSign(feature, unit, this.text)}`.trim();
+  }
+}
