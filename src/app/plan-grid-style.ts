@@ -14,6 +14,10 @@ export const planGridStyle = css`
       grid-template-columns: minmax(0, 1.25fr) minmax(27rem, 1fr);
       grid-template-rows: auto auto 1fr;
     }
+    /* Steps are long: the triangle must not lie over them. */
+    main.planPage > .place.sticks {
+      position: static;
+    }
     main.planPage > .plan {
       grid-area: plan;
     }
@@ -29,9 +33,10 @@ export const planGridStyle = css`
       grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr) minmax(27.5rem, 30rem);
       grid-template-rows: auto 1fr;
     }
-    /* Plan and triangle stand side by side: the triangle need not lie over what is below it. */
-    main.planPage > .place.sticks {
-      position: static;
+  }
+  @container page (min-width: 100rem) {
+    main.planPage {
+      grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr) 34rem;
     }
   }
   /* The bench card: triangle beside the plan, nothing else. */

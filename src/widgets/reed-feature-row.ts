@@ -97,7 +97,7 @@ export class ReedFeatureRow extends LitElement {
     return html`<div
         class="row ${this.pointed ? "pointed" : ""}"
         @pointerenter=${this.#onEnter}
-        @pointerleave=${this.#onLeave}
+        @pointerleave=${() => this.#point(undefined)}
         @focusin=${this.#onEnter}
       >
         <button
@@ -228,10 +228,6 @@ export class ReedFeatureRow extends LitElement {
     this.renderRoot.querySelector<HTMLElement>(".ask")?.focus();
   }
 
-  #end(): void {
-    this.dispatchEvent(new GestureEndedEvent());
-  }
-
   /** The field then shows every digit that is kept, ready to be typed over. */
   #onFieldFocus(event: Event): void {
     this.editing = true;
@@ -272,7 +268,7 @@ export class ReedFeatureRow extends LitElement {
     this.problem = problem;
     if (value === undefined) return;
     this.dispatchEvent(new ValuePickedEvent(this.feature.id, value));
-    this.#end();
+    this.dispatchEvent(new GestureEndedEvent());
     // The same value said in another unit changes nothing, and is still shown in this one.
     if (value === before) (event.target as HTMLInputElement).value = this.#exact(value);
   }
@@ -280,7 +276,6 @@ export class ReedFeatureRow extends LitElement {
   readonly #clearProblem = (): void => void (this.problem = "");
 
   readonly #onEnter = (): void => this.#point(this.feature.id);
-  readonly #onLeave = (): void => this.#point(undefined);
 
   #point(feature: Feature["id"] | undefined): void {
     this.dispatchEvent(new FeaturePointedEvent(feature));
@@ -293,7 +288,7 @@ export class ReedFeatureRow extends LitElement {
   #forget(): void {
     this.problem = "";
     this.dispatchEvent(new ValuePickedEvent(this.feature.id, undefined));
-    this.#end();
+    this.dispatchEvent(new GestureEndedEvent());
     this.focusField();
   }
 

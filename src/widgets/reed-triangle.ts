@@ -11,6 +11,7 @@ import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
+import { OwnSize } from "./own-size.js";
 import { Travel } from "./travel.js";
 import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
 import { describeTriangle } from "./triangle-words.js";
@@ -95,7 +96,6 @@ export class ReedTriangle extends LitElement {
   #gestureOpen = false;
   readonly #travel = new Travel(this);
   readonly #drag = new TriangleDrag(this.#dragHost());
-  #watcher: ResizeObserver | undefined;
 
   constructor() {
     super();
@@ -108,30 +108,7 @@ export class ReedTriangle extends LitElement {
     this.greatestHeight = 640;
     this.layoutWidth = 480;
     this.em = 16;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (typeof ResizeObserver === "undefined") return;
-    this.#watcher = new ResizeObserver(() => this.#measure());
-    this.#watcher.observe(this);
-  }
-
-  /** The size of the text can change while the element keeps its width: so a mark one rem wide is watched too. */
-  override firstUpdated(): void {
-    this.#watcher?.observe(this.renderRoot.querySelector(".rem")!);
-  }
-
-  #measure(): void {
-    const width = Math.round(this.getBoundingClientRect().width);
-    const rem = this.renderRoot.querySelector(".rem")?.getBoundingClientRect().width ?? 0;
-    if (rem > 0) this.em = rem;
-    if (width > 0) this.layoutWidth = width;
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#watcher?.disconnect();
+    this.addController(new OwnSize(this));
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -176,14 +153,14 @@ export class ReedTriangle extends LitElement {
       @click=${this.#drag.onClick}
     >
       ${guard([frame.flat().join(" ")], () => groundLayer(frame))}
-      ${contourLayer(this.advice?.contours, frame)} ${centreMark(frame)}
+      ${contourLayer(this.advice?.contours, frame, this.em)} ${centreMark(frame)}
       ${cornerLabels(layout, this.blend, this.em, this.text)} ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
       ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
-      ${adviceLayer(this.advice ?? {}, layout)}
+      ${adviceLayer(this.advice ?? {}, layout, this.em)}
     </svg>`;
   }
 

@@ -82,6 +82,10 @@ export const triangleAdviceStyle = css`
     .leftover .head {
       fill: CanvasText;
     }
+    .plan .number,
+    .levelName {
+      fill: CanvasText;
+    }
     .planEnd .ring {
       fill: Canvas;
     }

@@ -32,19 +32,20 @@ export interface DrawnAdvice {
   readonly says?: readonly string[];
 }
 
-const contoursOf = remembered((values: SevenValues, _frame: string, frame: Frame) =>
-  spaced(qualityContours(values, frame)),
+const contoursOf = remembered((values: SevenValues, place: string, em: number) =>
+  spaced(qualityContours(values, JSON.parse(place) as Frame), 1.2 * em),
 );
 
-function drawnContours(contours: SevenValues, frame: Frame): readonly QualityContour[] {
-  return contoursOf(contours, frame.flat().join(" "), frame);
+/** Made anew only where the quality or the place of the triangle is another; a frame is another object every time. */
+function drawnContours(values: SevenValues, frame: Frame, em: number): readonly QualityContour[] {
+  return contoursOf(values, JSON.stringify(frame), em);
 }
 
 /** Numbers that would stand on the one before are left out. */
-function spaced(lines: readonly QualityContour[]): QualityContour[] {
+function spaced(lines: readonly QualityContour[], apart: number): QualityContour[] {
   const kept: Point[] = [];
   return lines.map(({ label, ...line }) => {
-    const crowded = label && kept.some(([x, y]) => Math.hypot(x - label[0], y - label[1]) < 18);
+    const crowded = label && kept.some(([x, y]) => Math.hypot(x - label[0], y - label[1]) < apart);
     if (!label || crowded) return line;
     kept.push(label);
     return { ...line, label };
@@ -55,13 +56,14 @@ function spaced(lines: readonly QualityContour[]): QualityContour[] {
 export function contourLayer(
   contours: SevenValues | undefined,
   frame: Frame,
+  em: number,
 ): SVGTemplateResult | typeof nothing {
   if (!contours) return nothing;
-  const lines = drawnContours(contours, frame);
+  const lines = drawnContours(contours, frame, em);
   return svg`<g class="contours"><g clip-path="url(#inside)">
     ${lines.map(({ path }) => svg`<path class="glow" d=${path}></path>`)}
     ${lines.map(({ path }) => svg`<path class="level" d=${path}></path>`)}</g>
-    ${lines.map(({ value, label }) => (label ? svg`<text class="levelName" x=${round(label[0])} y=${round(label[1] + 4)} text-anchor="middle">${value}</text>` : nothing))}</g>`;
+    ${lines.map(({ value, label }) => (label ? svg`<text class="levelName" x=${round(label[0])} y=${round(label[1] + 0.27 * em)} text-anchor="middle">${value}</text>` : nothing))}</g>`;
 }
 
 /** Where numbers of advice stand, which no name may cover. */
@@ -70,16 +72,20 @@ export function adviceBoxes(
   frame: Frame,
   em: number,
 ): Box[] {
-  const levels = contours ? drawnContours(contours, frame).map(({ label }) => label) : [];
-  return [...levels, ...numberPlaces(steps, frame)]
+  const levels = contours ? drawnContours(contours, frame, em).map(({ label }) => label) : [];
+  return [...levels, ...numberPlaces(steps, frame, em)]
     .filter((at) => at !== undefined)
     .map((at) => boxAround(at, em, em));
 }
 
-function numberPlaces(steps: readonly DrawnMove[], frame: Frame): (Point | undefined)[] {
+function numberPlaces(
+  steps: readonly DrawnMove[],
+  frame: Frame,
+  em: number,
+): (Point | undefined)[] {
   return stepNumbers(
     steps.map((step) => ends(step, frame)),
-    12,
+    0.75 * em,
   );
 }
 
@@ -87,10 +93,11 @@ function numberPlaces(steps: readonly DrawnMove[], frame: Frame): (Point | undef
 export function adviceLayer(
   { steps = [], end, leftover }: DrawnAdvice,
   layout: TriangleLayout,
+  em: number,
 ): (SVGTemplateResult | typeof nothing)[] {
   return [
     endMark(end, layout),
-    stepArrows(steps, layout.frame),
+    stepArrows(steps, layout.frame, em),
     leftoverArrow(leftover, layout.frame),
   ];
 }
@@ -99,16 +106,20 @@ function ends({ from, to }: DrawnMove, frame: Frame): readonly [Point, Point] {
   return [blendToPoint(from, frame), blendToPoint(to, frame)];
 }
 
-function stepArrows(steps: readonly DrawnMove[], frame: Frame): SVGTemplateResult | typeof nothing {
+function stepArrows(
+  steps: readonly DrawnMove[],
+  frame: Frame,
+  em: number,
+): SVGTemplateResult | typeof nothing {
   if (steps.length === 0) return nothing;
   const places = steps.map((step) => ends(step, frame));
-  const numbers = numberPlaces(steps, frame);
+  const numbers = numberPlaces(steps, frame, em);
   return svg`<g class="plan">${places.map(([from, to]) => {
     const drawn = arrow(from, to, 8);
     return drawn
       ? svg`<path class="under" d=${drawn.shaft}></path><path class="shaft" d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path>`
       : nothing;
-  })}${numbers.map((at, i) => (at ? svg`<text class="number" x=${round(at[0])} y=${round(at[1] + 4)} text-anchor="middle">${i + 1}</text>` : nothing))}</g>`;
+  })}${numbers.map((at, i) => (at ? svg`<text class="number" x=${round(at[0])} y=${round(at[1] + 0.27 * em)} text-anchor="middle">${i + 1}</text>` : nothing))}</g>`;
 }
 
 function endMark(end: DrawnAdvice["end"], layout: TriangleLayout) {

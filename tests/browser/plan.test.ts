@@ -308,6 +308,25 @@ describeWalks("the plan page in every size", (walk) => {
     );
   }
 
+  for (const width of [360, 1440]) {
+    walk(
+      `with text twice as large all of it still has room: ${width} px`,
+      async (bench) => {
+        await bench.open(code("Bittern", { target: "everyday" }));
+        await bench.page.locator("reed-gains .name").nth(4).click();
+        await bench.page.locator("[data-symptom=lowBumps]").click();
+        await bench.page.evaluate(() => {
+          document.documentElement.style.fontSize = "200%";
+          window.dispatchEvent(new Event("resize"));
+        });
+        await bench.page.waitForTimeout(250);
+        expect(await stickingOut(bench.page)).toEqual([]);
+        expect(await overlapsIn(bench.page)).toEqual([]);
+      },
+      { viewport: { width, height: 900 } },
+    );
+  }
+
   walk(
     "everything that is pressed is at least 24 px each way on a phone",
     async (bench) => {

@@ -74,6 +74,14 @@ describe("numbers of arrows head to tail", () => {
     expect(second).toEqual([70, 40]);
   });
 
+  test("are left out where they would stand on each other", () => {
+    const there: [Point, Point] = [
+      [0, 0],
+      [40, 0],
+    ];
+    expect(stepNumbers([there, there], 10).filter((at) => at !== undefined)).toHaveLength(1);
+  });
+
   test("are left out where the arrow is too short to carry one", () => {
     expect(
       stepNumbers(
