@@ -123,15 +123,24 @@ describe("a stand-in that is tried", () => {
 });
 
 describe("the list of stand-ins", () => {
-  test("stays as it is while one of it is tried", () => {
-    const asked = run(bittern, ask("bladeLength", -0.6));
-    const before = standInList(asked, english)!;
-    const { id, changes } = before.hands[0]!;
-    const tried = run(asked, { type: "stand-in-tried", what: id, changes });
-    expect(standInList(tried, english)).toEqual(before);
-    expect(before.hands.length).toBeGreaterThan(0);
-    expect(before.features.length).toBeGreaterThan(0);
-    expect(before.sentence).toBe("Instead of a blade shorter by 0.6 mm:");
+  test("stays as it is while one of it is tried, also where that uses up what the reed allows", () => {
+    for (const { reed } of demoReeds) {
+      for (const { id: feature, step } of bassoonModel.features) {
+        const asked = run(benchOf(reed), ask(feature, -8 * step));
+        const before = standInList(asked, english)!;
+        for (const { id, changes } of [...before.hands, ...before.features]) {
+          const tried = run(asked, { type: "stand-in-tried", what: id, changes });
+          expect(standInList(tried, english), `${reed} ${feature} ${id}`).toEqual(before);
+        }
+      }
+    }
+    const { hands, features, sentence } = standInList(
+      run(bittern, ask("bladeLength", -0.6)),
+      english,
+    )!;
+    expect(hands.length).toBeGreaterThan(0);
+    expect(features.length).toBeGreaterThan(0);
+    expect(sentence).toBe("Instead of a blade shorter by 0.6 mm:");
   });
 
   test("has what its reed does not allow without a way to try it, and never more than a limit", () => {
@@ -238,6 +247,7 @@ describe("a step that was done", () => {
       { type: "reset" },
       { type: "reed-loaded", reed: "Heron", values: {} },
       { type: "readings-taken", reed: "My reed", fresh: true, readings: { tip: [0.1] } },
+      { type: "set-started", reed: "My reed", wet: "soaked" },
     ];
     for (const other of others) expect(run(after, other).present.bench.done).toBeUndefined();
   });
