@@ -138,7 +138,7 @@ export class BenchPlan extends LitElement {
     if (done.length === 0) return nothing;
     const words = text.planPage.plan;
     const isOpen = today(shown.state).length > 0;
-    return html`<section class="doneSoFar" aria-label=${words.doneSoFar}>
+    return html`<section class="doneSoFar ${isOpen ? "" : "noPrint"}" aria-label=${words.doneSoFar}>
       <h3>${words.doneSoFar}</h3>
       ${done.map((sitting, index) => this.#sitting(sitting, index, index === done.length - 1))}
       <p class="soft noPrint">
@@ -156,8 +156,10 @@ export class BenchPlan extends LitElement {
     const { text, shown } = this;
     const words = text.planPage.plan;
     if (sitting.length === 0) return nothing;
-    return html`<p class="soft">${isLast ? words.today : words.sitting(index + 1)}</p>
-      <ol>
+    // The card is for today: what was done on other days stays on the screen.
+    const shownOn = isLast ? "" : "noPrint";
+    return html`<p class="soft ${shownOn}">${isLast ? words.today : words.sitting(index + 1)}</p>
+      <ol class=${shownOn}>
         ${sitting.map((one) => html`<li>${doneText(shown.state, one, text)}</li>`)}
       </ol>`;
   }

@@ -34,7 +34,7 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
     case "stand-ins-asked":
       return action.request ? (standInList(state, text)?.sentence ?? "") : "";
     case "stand-in-tried":
-      return words.standIns.nowTried(said());
+      return words.standIns.nowTried(`${offerText(state, action.what, text)} ${said()}`);
     case "trial-kept":
       return words.standIns.nowKept;
     case "trial-ended":
@@ -53,6 +53,13 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
     case "symptom-picked":
       return "";
   }
+}
+
+/** The words of the line that is tried: two lines may bring the reed to places that are told alike. */
+function offerText(state: BenchState, what: string, text: Catalogue): string {
+  const list = standInList(state, text);
+  const offers = list ? [...list.hands, ...list.features, ...list.pairs] : [];
+  return offers.find(({ id }) => what.endsWith(` ${id}`))?.words ?? "";
 }
 
 function wayText(state: BenchState, text: Catalogue): string {

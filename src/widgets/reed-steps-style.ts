@@ -113,17 +113,18 @@ export const reedStepsStyle = css`
   }
   @media print {
     ol {
-      gap: 0.5rem;
+      gap: 0.3rem;
     }
     .step {
-      padding-top: 0.4rem;
+      padding-top: 0.3rem;
       break-inside: avoid;
     }
     p {
-      margin-bottom: 0.15rem;
-      line-height: 1.25;
+      margin-bottom: 0.1rem;
+      line-height: 1.2;
     }
     .caution {
+      padding-block: 0.1rem;
       background: none;
       border-inline-start-color: #000;
     }
@@ -134,9 +135,9 @@ export const reedStepsStyle = css`
     }
     .blanks {
       display: grid;
-      gap: 0.3rem 0.8rem;
-      grid-template-columns: repeat(auto-fill, minmax(13.5rem, 1fr));
-      margin-top: 0.3rem;
+      gap: 0.25rem 0.6rem;
+      grid-template-columns: repeat(auto-fill, minmax(13rem, 1fr));
+      margin-top: 0.2rem;
       font-size: 0.875rem;
     }
     .whole {

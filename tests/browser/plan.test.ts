@@ -125,6 +125,19 @@ describeWalks("the plan page", (walk) => {
       expect(await bench.page.locator(gone).isVisible(), gone).toBe(false);
   });
 
+  walk("the longest card, too, is one page, and leaves other days to the screen", async (bench) => {
+    const done = [[{ action: "thinBack", amount: 1 }], [{ action: "roundSecondWire", amount: 1 }]];
+    await bench.open(code("Snipe", { target: "highSolo", done }));
+    await bench.page.waitForTimeout(200);
+    const pdf = (await bench.page.pdf({ format: "A4" })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    await bench.page.emulateMedia({ media: "print" });
+    const items = bench.page.locator("bench-plan .doneSoFar li");
+    expect(await items.count()).toBe(2);
+    expect(await items.first().isVisible()).toBe(false);
+    expect(await items.last().isVisible()).toBe(true);
+  });
+
   walk("a caution comes in full once a plan, then in short", async (bench) => {
     await bench.open(code("Bittern", { target: "softLow" }));
     const cautions = await bench.page.locator("bench-plan .caution").allInnerTexts();
@@ -231,6 +244,7 @@ describeWalks("stand-ins", (walk) => {
     expect(await bench.page.locator("reed-triangle .leftover .shaft").count()).toBe(1);
     const focused = () => panel.evaluate((element) => element.shadowRoot!.activeElement?.className);
     expect(await focused()).toBe("keep");
+    expect(await bench.page.getByRole("status").first().innerText()).toMatch(/^Being tried\. .+/);
     await keyboard.press("Tab");
     await keyboard.press("Enter");
     expect((await benchNow(bench)).values).toEqual(start);
