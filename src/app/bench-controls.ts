@@ -67,6 +67,7 @@ export class BenchControls extends LitElement {
         reed-shares,
         drawn-table,
         picture-buttons,
+        .toPlan,
         details,
         .panel {
           display: none;
@@ -134,7 +135,14 @@ export class BenchControls extends LitElement {
     const target = targetOf(worded.state.present.bench, text.target.own);
     if (!target || !placed) return nothing;
     const line = targetLine(target, { raw: placed.raw, doubt }, text);
-    return html`<p class="answer">${line} ${target.why}</p>`;
+    return html`<p class="answer">${line} ${target.why}</p>
+      <div>
+        <button class="toPlan" @click=${this.#toPlan}>${text.planPage.plan.open}</button>
+      </div>`;
+  }
+
+  #toPlan(): void {
+    this.dispatchEvent(new BenchActionEvent({ type: "page-set", page: "plan" }));
   }
 
   #ownTarget() {

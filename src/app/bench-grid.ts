@@ -1,22 +1,29 @@
-import { LitElement, html, nothing } from "lit";
+import { LitElement, html, nothing, type PropertyValues } from "lit";
 import { cache } from "lit/directives/cache.js";
 import type { PictureWords } from "../drawing/png-text.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId } from "../engine/model.js";
 import type { PageName } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { AtRest } from "../widgets/at-rest.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BenchComparison } from "./bench-comparison.js";
 import { BenchControls } from "./bench-controls.js";
 import { BenchDrawing } from "./bench-drawing.js";
+import { BenchGains } from "./bench-gains.js";
 import { BenchLip } from "./bench-lip.js";
 import { BenchPlace } from "./bench-place.js";
+import { BenchPlan } from "./bench-plan.js";
 import { BenchRecipe } from "./bench-recipe.js";
+import { BenchTrouble } from "./bench-trouble.js";
 import { BenchWords, type Shown } from "./bench-words.js";
+import { drawnAdvice } from "./drawn-advice.js";
 import { MeasurePage } from "./measure-page.js";
 import { gridStyle } from "./grid-style.js";
+import { planGridStyle } from "./plan-grid-style.js";
+import { planner, type PlanView } from "./plan-view.js";
 import type { Room } from "./page-width.js";
 
 define("bench-drawing", BenchDrawing);
@@ -26,11 +33,14 @@ define("bench-words", BenchWords);
 define("bench-controls", BenchControls);
 define("bench-comparison", BenchComparison);
 define("bench-lip", BenchLip);
+define("bench-plan", BenchPlan);
+define("bench-gains", BenchGains);
+define("bench-trouble", BenchTrouble);
 define("measure-page", MeasurePage);
 
 /** Where the parts of a page stand: in one column, in two, in three. */
 export class BenchGrid extends LitElement {
-  static override styles = [look, gridStyle];
+  static override styles = [look, gridStyle, planGridStyle];
 
   static override properties = {
     now: { attribute: false },
@@ -56,11 +66,19 @@ export class BenchGrid extends LitElement {
   declare pointed: FeatureId | undefined;
   declare text: Catalogue;
 
+  readonly #rest = new AtRest(this);
+  readonly #planFor = planner();
+  #lastPlan: PlanView | undefined;
+
   constructor() {
     super();
     this.text = english;
     this.way = [];
     this.moves = "point";
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("now") && this.now.state.gesture !== undefined) this.#rest.moved(true);
   }
 
   override render() {
@@ -76,6 +94,7 @@ export class BenchGrid extends LitElement {
 
   #parts(page: PageName) {
     if (page === "measure") return this.#measure();
+    if (page === "plan") return this.#planPage();
     return page === "lip" ? this.#lip() : this.#bench();
   }
 
@@ -106,18 +125,56 @@ export class BenchGrid extends LitElement {
       ${narrow ? nothing : this.#side()}`;
   }
 
+  #planPage() {
+    const { text, now } = this;
+    const { narrow } = this.room;
+    const plan = this.#plan();
+    const seen = this.#rest.resting ? now : this.worded;
+    return html`${this.#place(this.#rest.resting ? plan : undefined)}
+      <bench-plan
+        class="plan"
+        .shown=${seen}
+        .plan=${plan}
+        .resting=${this.#rest.resting}
+        .moves=${this.moves}
+        .text=${text}
+      ></bench-plan>
+      ${narrow ? this.#trouble(seen) : nothing}
+      <bench-gains class="gains" .shown=${seen} .plan=${plan} .text=${text}></bench-gains>
+      ${narrow ? nothing : html`<div class="side">${this.#recipe()} ${this.#trouble(seen)}</div>`}`;
+  }
+
+  #trouble(shown: Shown) {
+    return html`<bench-trouble
+      class="trouble"
+      .shown=${shown}
+      .text=${this.text}
+      @plan-asked=${() => this.focusOn("bench-plan")}
+    ></bench-trouble>`;
+  }
+
+  /**
+   * Plans are worked out where they are shown, and only when the point rests; until then the last one keeps its room,
+   * so that nothing on the page jumps under a finger.
+   */
+  #plan(): PlanView | undefined {
+    if (this.#rest.resting) this.#lastPlan = this.#planFor(this.now.state, this.text);
+    return this.#lastPlan;
+  }
+
   #lip() {
     return html`<bench-lip class="wide" .state=${this.drawn.state} .text=${this.text}></bench-lip>
       ${this.room.narrow ? nothing : html`<div class="side">${this.#recipe()}</div>`}`;
   }
 
-  #place() {
+  #place(plan?: PlanView) {
     const { state, view } = this.now;
     return html`<bench-place
       class="place ${this.room.sticks ? "sticks" : ""}"
       .narrow=${this.room.narrow}
       .bench=${state.present.bench}
       .view=${view}
+      .advice=${drawnAdvice(state, plan, this.text)}
       .way=${this.way}
       .moves=${this.moves}
       .greatestHeight=${this.room.triangleHeight}
@@ -159,7 +216,7 @@ export class BenchGrid extends LitElement {
     return html`<bench-recipe
       class="recipe"
       .model=${this.now.state.model}
-      .moment=${state.present}
+      .state=${state}
       .view=${this.worded.view}
       .pointed=${this.pointed}
       .sheet=${this.room.narrow}

@@ -1,13 +1,13 @@
 import { LitElement, css, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
-import { ownTarget, type Bench, type Layer } from "../reed/bench.js";
+import type { Bench, Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { targets } from "../reed/targets.js";
 import { look } from "../widgets/look.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction } from "./bench-state.js";
 import { layerSign, layerSignStyle, type LayerLine } from "./layer-sign.js";
+import { movesChoice, targetChoice } from "./target-choice.js";
 
 /** Another thing shall be moved on the triangle. */
 export class MovesPickedEvent extends Event {
@@ -160,7 +160,10 @@ export class BenchOptions extends LitElement {
         ${this.#line("pulls", words.pulls, words.legend.pulls, eachPull)}
         ${this.#line("reach", words.reach, words.legend.reach)}
       </div>
-      <div class="targets">${this.#targets()} ${this.#moves()}</div>`;
+      <div class="targets">
+        ${targetChoice(this.bench, this.text, (target) => this.#act({ type: "target-set", target }))}
+        ${movesChoice(this.bench, this.moves, this.text, (moves) => this.dispatchEvent(new MovesPickedEvent(moves)))}
+      </div>`;
   }
 
   /** A layer with its switch; when it is on, with what can be chosen of it and its legend. */
@@ -189,46 +192,6 @@ export class BenchOptions extends LitElement {
     const percent = this.text.percent;
     return html`${choice("gaugeAlone", words.certaintyFrom, words.withRecipe, words.gaugeAlone)}
     ${choice("coverage95", words.coverage, percent(0.68), percent(0.95))}`;
-  }
-
-  /** What clicks and keys move, where there is more than one thing to move: also the way to pick one of two that overlap. */
-  #moves() {
-    if (this.bench.target !== ownTarget) return nothing;
-    const words = this.text.moving;
-    return html`<label
-      >${words.label}
-      <select
-        @change=${(event: Event) => this.dispatchEvent(new MovesPickedEvent(picked(event) as Handle))}
-      >
-        ${(["point", "aim"] as const).map(
-          (handle) =>
-            html`<option value=${handle} .selected=${live(handle === this.moves)}>
-              ${words[handle]}
-            </option>`,
-        )}
-      </select></label
-    >`;
-  }
-
-  #targets() {
-    const words = this.text.target;
-    return html`<label
-      >${words.label}
-      <select @change=${this.#onTarget}>
-        <option value="" .selected=${live(this.bench.target === "")}>${words.none}</option>
-        ${targets.map(
-          ({ id, label }) =>
-            html`<option value=${id} .selected=${live(id === this.bench.target)}>${label}</option>`,
-        )}
-        <option value=${ownTarget} .selected=${live(this.bench.target === ownTarget)}>
-          ${words.own}
-        </option>
-      </select></label
-    >`;
-  }
-
-  #onTarget(event: Event): void {
-    this.#act({ type: "target-set", target: picked(event) });
   }
 
   #choice(finished: boolean, label: string) {

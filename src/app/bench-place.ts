@@ -8,6 +8,7 @@ import { targetOf } from "../reed/targets.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import { ReedTriangle } from "../widgets/reed-triangle.js";
+import type { DrawnAdvice } from "../widgets/triangle-advice.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import type { BenchView } from "./bench-view.js";
 
@@ -48,6 +49,7 @@ export class BenchPlace extends LitElement {
   static override properties = {
     bench: { attribute: false },
     view: { attribute: false },
+    advice: { attribute: false },
     way: { attribute: false },
     moves: { type: String },
     greatestHeight: { attribute: false },
@@ -57,6 +59,8 @@ export class BenchPlace extends LitElement {
 
   declare bench: Bench;
   declare view: BenchView;
+  /** Plan, leftover, quality. */
+  declare advice: DrawnAdvice | undefined;
   /** Along which the point is seen going to its new place. */
   declare way: readonly Blend[];
   /** What clicks and keys move. */
@@ -96,6 +100,7 @@ export class BenchPlace extends LitElement {
         .reach=${view.reach}
         .target=${target && { ...target, own: target.id === ownTarget }}
         .pinned=${pinned}
+        .advice=${this.advice}
         .way=${this.way}
         .moves=${this.moves}
         .greatestHeight=${this.greatestHeight}

@@ -3,20 +3,25 @@ import { live } from "lit/directives/live.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
+import type { StandInsAskedEvent } from "../widgets/advice-events.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
+import type { ReedFeatureRow } from "../widgets/reed-feature-row.js";
 import { ReedRecipe } from "../widgets/reed-recipe.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import type { Moment } from "./moment.js";
+import { BenchStandIns } from "./bench-stand-ins.js";
+import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
+import { firstRequest } from "./stand-in-list.js";
 
 define("reed-recipe", ReedRecipe);
+define("bench-stand-ins", BenchStandIns);
 
 /**
  * The recipe as a card or, in one column, as a sheet that comes up from the bottom of the window: so the triangle
  * above it stays in sight while a slider is moved.
  *
- * @fires bench-action - another unit
+ * @fires bench-action - another unit, stand-ins
  * @fires sheet-opened - the sheet has come up
  */
 export class BenchRecipe extends LitElement {
@@ -43,6 +48,11 @@ export class BenchRecipe extends LitElement {
         align-items: center;
         justify-content: space-between;
         margin-bottom: 0.5rem;
+      }
+      .hint {
+        margin: 0 0 0.4rem;
+        color: var(--ink-soft);
+        font-size: 0.8125rem;
       }
       label {
         min-width: 0;
@@ -110,6 +120,8 @@ export class BenchRecipe extends LitElement {
           display: block !important;
         }
         label,
+        .hint,
+        bench-stand-ins,
         .handle {
           display: none;
         }
@@ -119,7 +131,7 @@ export class BenchRecipe extends LitElement {
 
   static override properties = {
     model: { attribute: false },
-    moment: { attribute: false },
+    state: { attribute: false },
     view: { attribute: false },
     pointed: { type: String },
     sheet: { type: Boolean },
@@ -128,7 +140,7 @@ export class BenchRecipe extends LitElement {
   };
 
   declare model: ReedModel;
-  declare moment: Moment;
+  declare state: BenchState;
   declare view: BenchView;
   declare pointed: FeatureId | undefined;
   /** At the bottom of the window, to be opened. */
@@ -159,6 +171,7 @@ export class BenchRecipe extends LitElement {
         <h2>${text.recipe.title}</h2>
         ${this.#unitChoice()}
       </div>
+      <p class="hint">${text.planPage.standIns.hint}</p>
       ${this.#rows()}
     </section>`;
   }
@@ -178,12 +191,15 @@ export class BenchRecipe extends LitElement {
         </h2>
         ${open ? this.#unitChoice() : nothing}
       </div>
-      <div id="body" ?hidden=${!open}>${this.#rows()}</div>
+      <div id="body" ?hidden=${!open}>
+        <p class="hint">${text.planPage.standIns.hint}</p>
+        ${this.#rows()}
+      </div>
     </section>`;
   }
 
   #rows() {
-    const { bench, readings } = this.moment;
+    const { bench, readings } = this.state.present;
     return html`<reed-recipe
       .model=${this.model}
       .values=${bench.values}
@@ -192,9 +208,38 @@ export class BenchRecipe extends LitElement {
       .pulls=${this.view.pulls}
       .earlier=${this.view.earlier}
       .pointed=${this.pointed}
+      .asked=${this.state.advice.asked?.feature}
       .unit=${bench.unit}
       .text=${this.text}
-    ></reed-recipe>`;
+      @stand-ins-asked=${this.#onAsked}
+      >${this.#standIns()}</reed-recipe
+    >`;
+  }
+
+  #standIns() {
+    const { state, text } = this;
+    if (!state.advice.asked) return nothing;
+    return html`<bench-stand-ins
+      slot="stand-ins"
+      .state=${state}
+      .text=${text}
+      @stand-ins-closed=${this.#onClosed}
+    ></bench-stand-ins>`;
+  }
+
+  #onAsked({ feature }: StandInsAskedEvent): void {
+    const request =
+      feature === undefined ? undefined : firstRequest(this.state, feature, this.text);
+    this.dispatchEvent(new BenchActionEvent({ type: "stand-ins-asked", request }));
+  }
+
+  /** The list is gone: the focus goes to the button that opens it. */
+  #onClosed(): void {
+    const row = this.renderRoot
+      .querySelector<ReedRecipe>("reed-recipe")
+      ?.renderRoot.querySelector<ReedFeatureRow>(`#${this.state.advice.asked?.feature}`);
+    this.dispatchEvent(new BenchActionEvent({ type: "stand-ins-asked", request: undefined }));
+    row?.focusAsk();
   }
 
   #unitChoice() {
@@ -203,7 +248,7 @@ export class BenchRecipe extends LitElement {
       <select @change=${this.#onUnit}>
         ${lengthUnits.map(
           (unit) =>
-            html`<option value=${unit} .selected=${live(unit === this.moment.bench.unit)}>
+            html`<option value=${unit} .selected=${live(unit === this.state.present.bench.unit)}>
               ${this.text.units[unit].name}
             </option>`,
         )}

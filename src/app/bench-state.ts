@@ -1,13 +1,23 @@
 import type { Blend } from "../engine/blend.js";
-import { finishingFreedom } from "../engine/freedom.js";
-import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { solveFor, type Solution } from "../engine/solve.js";
-import { isTurning, onSheet, type SheetAction } from "./sheet.js";
+import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-state.js";
+import { freedomOf } from "./bench-freedom.js";
+import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js";
 import { mapFor } from "./measured-map.js";
-import { pinned, swapped, unpinned, withAim, withTarget, type Moment } from "./moment.js";
+import {
+  onlySheet,
+  pinned,
+  swapped,
+  unpinned,
+  withAim,
+  withTarget,
+  type Moment,
+} from "./moment.js";
 import { newBench, type Bench, type Layer, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
+import { step, travelled, viewed } from "./undo-step.js";
 
 /** The one state of the bench page. */
 export interface BenchState {
@@ -19,10 +29,13 @@ export interface BenchState {
   readonly gesture?: string;
   /** What was before the gesture that runs: a gesture that ends where it began has done nothing. */
   readonly before?: Pick<BenchState, "present" | "past" | "future">;
+  /** What is asked, tried and looked at of stand-ins, plans, qualities and troubles. */
+  readonly advice: AdviceState;
 }
 
 /** Everything a user can do to a bench. */
 export type BenchAction =
+  | AdviceAction
   | {
       readonly type: "value-set";
       readonly feature: FeatureId;
@@ -60,15 +73,13 @@ export type BenchAction =
   | { readonly type: "undo" }
   | { readonly type: "redo" };
 
-const mostUndo = 200;
-
 /** The state of a page that has just been opened. */
 export function startState(
   model: ReedModel,
   bench: Bench = newBench(model),
   beside: Pick<Moment, "readings" | "sheet"> = { readings: {} },
 ): BenchState {
-  return { model, present: { bench, ...beside }, past: [], future: [] };
+  return { model, present: { bench, ...beside }, past: [], future: [], advice: { judged: {} } };
 }
 
 /**
@@ -123,34 +134,17 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
     case "redo":
       return travelled(state, "future");
     default:
-      return isTurning(action)
-        ? { ...state, present: onSheet(present, action) }
-        : step(state, onSheet(present, action));
+      return isSheetAction(action) ? sheetWritten(state, action) : reduceAdvice(state, action);
   }
 }
 
-/** A new moment; within one gesture it takes the place of the last one. */
-function step(state: BenchState, present: Moment, gesture?: string): BenchState {
-  if (present === state.present) return state;
-  const { model, past, future } = state;
-  const same = gesture !== undefined && gesture === state.gesture;
-  const before = same ? state.before : { present: state.present, past, future };
-  return {
-    model,
-    present,
-    past: same ? past : [...past, state.present].slice(-mostUndo),
-    future: [],
-    ...(gesture === undefined || !before ? {} : { gesture, before }),
-  };
+function sheetWritten(state: BenchState, action: SheetAction): BenchState {
+  const present = onSheet(state.present, action);
+  return isTurning(action) ? { ...state, present } : step(state, present);
 }
 
 function withBench({ following: _over, ...moment }: Moment, change: Partial<Bench>): Moment {
   return { ...moment, bench: { ...moment.bench, ...change } };
-}
-
-/** How the bench is looked at is no step of undo. */
-function viewed(state: BenchState, change: Partial<Bench>): BenchState {
-  return { ...state, present: { ...state.present, bench: { ...state.present.bench, ...change } } };
 }
 
 function withValue(moment: Moment, feature: FeatureId, value: number | undefined): Moment {
@@ -160,11 +154,6 @@ function withValue(moment: Moment, feature: FeatureId, value: number | undefined
     value === undefined ? others : { ...others, [feature]: toThousandths(value) };
   if (values[feature] === moment.bench.values[feature]) return moment;
   return { ...onlySheet(moment), bench: { ...moment.bench, values }, readings };
-}
-
-/** The sheet goes on while values change. */
-function onlySheet({ sheet }: Moment): Pick<Moment, "sheet"> {
-  return sheet ? { sheet } : {};
 }
 
 function withName<T extends string>(names: readonly T[], name: T, on: boolean): readonly T[] {
@@ -183,7 +172,8 @@ function loaded(
     overruled: false,
     wet: "",
   } as const;
-  return { bench: { ...moment.bench, reed, values, ...fresh }, readings };
+  const { done: _others, ...bench } = moment.bench;
+  return { bench: { ...bench, reed, values, ...fresh }, readings };
 }
 
 function taken(
@@ -198,9 +188,10 @@ function taken(
     ? { values: {}, readings: {} }
     : { values: moment.bench.values, readings: moment.readings };
   const values = { ...kept.values, ...Object.fromEntries(means) };
+  const { done, ...bench } = moment.bench;
   return {
     ...onlySheet(moment),
-    bench: { ...moment.bench, reed, values, finished: true },
+    bench: { ...bench, ...(done && !fresh ? { done } : {}), reed, values, finished: true },
     readings: { ...kept.readings, ...readings },
   };
 }
@@ -211,24 +202,10 @@ function reset({ model, present }: BenchState): Moment {
     reed: _reed,
     locked: _locked,
     finished: _finished,
+    done: _done,
     ...kept
   } = present.bench;
   return { bench: { ...newBench(model), ...kept }, readings: {} };
-}
-
-function travelled(state: BenchState, way: "past" | "future"): BenchState {
-  const { gesture: _open, before: _before, ...rest } = state;
-  const reached = way === "past" ? state.past.at(-1) : state.future[0];
-  if (!reached) return rest;
-  const { unit, layers, page } = state.present.bench;
-  const bench = { ...reached.bench, unit, layers, page };
-  const { sheet } = state.present;
-  // Undo brings readings back, not the place on the sheet.
-  const turned = sheet && reached.sheet ? { sheet: { ...reached.sheet, step: sheet.step } } : {};
-  const present = { ...reached, ...turned, bench };
-  return way === "past"
-    ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
-    : { ...rest, present, past: [...state.past, state.present], future: state.future.slice(1) };
 }
 
 /**
@@ -273,12 +250,6 @@ function isSameBench(a: Bench, b: Bench): boolean {
   const ids = Object.keys({ ...a.values, ...b.values });
   const aim = (bench: Bench): string => `${bench.target} ${bench.aim?.join(" ")}`;
   return ids.every((id) => a.values[id] === b.values[id]) && aim(a) === aim(b);
-}
-
-/** What the features may do when the recipe follows the point. */
-function freedomOf(model: ReedModel, bench: Bench, from: Values): Freedom {
-  const finishing = bench.finished ? finishingFreedom(model, from) : {};
-  return { ...finishing, ...Object.fromEntries(bench.locked.map((id) => [id, { locked: true }])) };
 }
 
 /** The recipe for the point that was asked for, and what stopped it. */

@@ -9,12 +9,11 @@ import { bassoonActions } from "../reed/bassoon.js";
 import { place, type Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
-import { readingsSummary } from "../reed/repeats.js";
 import { describeReed } from "../reed/sentence.js";
 import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
-import { mapFor } from "./measured-map.js";
-import type { Moment } from "./moment.js";
+import { gaugeErrors } from "./gauge-errors.js";
+import { isUnsound, mapFor } from "./measured-map.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
 export interface BenchView {
@@ -49,8 +48,8 @@ export interface BenchView {
  */
 export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const { model, present } = state;
-  const { values, layers, pinned, unsound, overruled } = present.bench;
-  const isStopped = unsound.length > 0 && !overruled;
+  const { values, layers, pinned } = present.bench;
+  const isStopped = isUnsound(present.bench);
   const map = isStopped ? undefined : mapFor(model, values);
   const comparison = pinned ? { comparison: compareReeds(model, values, pinned) } : {};
   if (!map)
@@ -63,7 +62,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
       stoppedBy: [],
     };
   const placed = place(map, values);
-  const gaugeError = gaugeErrors(present);
+  const gaugeError = gaugeErrors(present.readings);
   const ghost = placeBefore(state);
   const ellipse = certaintyEllipse(map, { gaugeError });
   const doubt = Math.sqrt(Math.max(...[0, 1, 2].map((k) => ellipse.covariance[k]![k]!)));
@@ -106,16 +105,6 @@ function reachOf({ model, present: { bench } }: BenchState, map: BlendMap): Benc
     easy: actionReach(map, values, bassoonActions, freedom).polygon,
     full: actionReach(map, values, bassoonActions, freedom, { amounts: "max" }).polygon,
   };
-}
-
-/** Three or more readings of one place say more of the gauge than its usual error does. */
-export function gaugeErrors({ readings }: Moment): Record<FeatureId, number> {
-  const errors: Record<FeatureId, number> = {};
-  for (const [id, all] of Object.entries(readings)) {
-    const { gaugeError } = readingsSummary(id, all);
-    if (gaugeError !== undefined) errors[id] = gaugeError;
-  }
-  return errors;
 }
 
 function placeBefore({ model, past, present }: BenchState): Blend | undefined {

@@ -8,8 +8,8 @@ import { measuringSteps } from "../reed/measuring-steps.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import { gaugeErrors } from "./bench-view.js";
 import { checkText } from "./check-text.js";
+import { gaugeErrors } from "./gauge-errors.js";
 import type { Moment } from "./moment.js";
 
 /** Asks for a step of the sheet by its feature. */
@@ -115,7 +115,7 @@ export class MeasureSummary extends LitElement {
   #suggestion() {
     const words = this.text.measure.summary;
     const { values } = this.moment.bench;
-    const gaugeError = gaugeErrors(this.moment);
+    const gaugeError = gaugeErrors(this.moment.readings);
     const next = mostUsefulReading(this.model, Object.keys(values), { gaugeError });
     if (!next) return html`<p>${words.complete}</p>`;
     const { label } = this.#feature(next.feature);

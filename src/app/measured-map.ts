@@ -1,4 +1,5 @@
 import { compileModel, type BlendMap } from "../engine/compile.js";
+import type { Bench } from "../reed/bench.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 
 // A drag asks for the same few maps at every move (the reed's, the one before, the pinned one): the last ones are kept.
@@ -23,4 +24,9 @@ function compileOrNot(model: ReedModel, features: readonly FeatureId[]): BlendMa
     if (error instanceof RangeError) return undefined; // too few features to tell the purposes apart
     throw error;
   }
+}
+
+/** Whether the reed has failed a look at its soundness that nobody overruled: it is at no place of the triangle. */
+export function isUnsound({ unsound, overruled }: Pick<Bench, "unsound" | "overruled">): boolean {
+  return unsound.length > 0 && !overruled;
 }

@@ -59,10 +59,10 @@ export function unpinned(moment: Moment): Moment {
 export function swapped(moment: Moment): Moment {
   const { bench } = moment;
   if (!bench.pinned) return moment;
-  const { reed, values, pinned: other } = bench;
+  const { reed, values, pinned: other, done: _done, ...rest } = bench;
   return {
     bench: {
-      ...bench,
+      ...rest,
       ...other,
       locked: [],
       finished: other.reed !== "",
@@ -70,4 +70,9 @@ export function swapped(moment: Moment): Moment {
     },
     readings: {},
   };
+}
+
+/** The sheet goes on while values change. */
+export function onlySheet({ sheet }: Moment): Pick<Moment, "sheet"> {
+  return sheet ? { sheet } : {};
 }

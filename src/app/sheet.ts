@@ -68,7 +68,8 @@ const changes: { readonly [T in SheetAction["type"]]: Change<T> } = {
   "wet-set": (moment, { wet }) => withFields(moment, { wet }),
   "set-started": (moment, { reed, wet }) => {
     const { sound, zero } = moment.sheet ?? blankSheet;
-    const bench = { ...moment.bench, reed, wet, values: {}, locked: [], finished: true };
+    const { done: _others, ...before } = moment.bench;
+    const bench = { ...before, reed, wet, values: {}, locked: [], finished: true };
     return {
       bench,
       readings: {},

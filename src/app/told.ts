@@ -2,6 +2,7 @@ import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { targetOf } from "../reed/targets.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
 import { viewBench } from "./bench-view.js";
+import { toldAdvice } from "./told-advice.js";
 import { targetLine } from "./target-line.js";
 
 const order = ["high", "low", "loud"] as const;
@@ -36,6 +37,17 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
       return text.compare.nowUnpinned;
     case "point-moved":
       return placed ? `${shares(placed.blend)} ${sentenceText(sentence)}` : sentenceText(sentence);
+    case "stand-ins-asked":
+    case "stand-in-tried":
+    case "trial-kept":
+    case "trial-ended":
+    case "step-done":
+    case "sitting-begun":
+    case "plan-looked-at":
+    case "quality-shown":
+    case "quality-judged":
+    case "symptom-picked":
+      return toldAdvice(state, action, text);
     default:
       return sentenceText(sentence);
   }

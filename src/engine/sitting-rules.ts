@@ -1,5 +1,5 @@
 import { mainEffect } from "./action-room.js";
-import type { Action } from "./model.js";
+import type { Action, Actions } from "./model.js";
 
 /** Most moves of one plan. */
 export const mostMovesInASitting = 4;
@@ -36,6 +36,31 @@ function thinsAlone(action: Action, place: string, other: string): boolean {
 /** Whether a hand is after less of a feature. */
 function isAfter(action: Action, feature: string): boolean {
   return mainEffect(action) === feature && action.effects[feature]! < 0;
+}
+
+/**
+ * What may still be done in a sitting after what was done in it already: nothing twice, nothing against it, no clip
+ * once the tip is thinned; and how many moves are left.
+ *
+ * Shape   actions, ids of those done in this sitting → the actions that may follow, and the most moves.
+ * Throws  never; an id that is unknown counts as a move.
+ * Source  the rules of the actions file: common practice, no source.
+ *
+ * @example restOfSitting(bassoonActions, ["roundFirstWire"]).mostMoves → 3
+ */
+export function restOfSitting(
+  actions: Actions,
+  done: readonly string[],
+): { readonly actions: Actions; readonly mostMoves: number } {
+  const before = actions.actions.filter(({ id }) => done.includes(id));
+  const isTipMade = before.some(thinsTip);
+  const rest = actions.actions.filter(
+    (action) => before.every((one) => mayMeet(one, action)) && !(isTipMade && isClip(action)),
+  );
+  return {
+    actions: { ...actions, actions: rest },
+    mostMoves: Math.max(0, mostMovesInASitting - done.length),
+  };
 }
 
 /** Whether the action takes the end of the tip off, and every gauge place moves back. */

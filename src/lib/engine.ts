@@ -33,6 +33,7 @@ export {
 
 export { finishingFreedom } from "../engine/freedom.js";
 export { actionReach, featureReach, type Reach } from "../engine/reach.js";
+export { restOfSitting } from "../engine/sitting-rules.js";
 export { solveFor, type Solution } from "../engine/solve.js";
 
 export { ModelError } from "../reed/model-error.js";

@@ -1,10 +1,12 @@
 import type { Blend } from "../engine/blend.js";
-import type { Feature, FeatureId, ReedModel, Values } from "../engine/model.js";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { english, type Catalogue } from "./catalogue.js";
+import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
 import { allRoundValue } from "./reading-text.js";
 import { bassoonSymptoms } from "./symptoms.js";
 import { targets } from "./targets.js";
 import { toThousandths, type LengthUnit } from "./units.js";
+import { decodeValues, encodeValues, type Telling } from "./value-cells.js";
 
 /** What can be laid over the triangle. */
 export type Layer = (typeof layerNames)[number];
@@ -40,6 +42,8 @@ export interface Bench {
   readonly aim?: Blend;
   /** The reed to compare with. */
   readonly pinned?: PinnedReed;
+  /** The steps that have been done to this reed, sitting by sitting; the last sitting is today's. */
+  readonly done?: readonly Sitting[];
   readonly layers: readonly Layer[];
   readonly page: PageName;
   /** Ids of the looks before measuring that the reed has failed; a reed that is not sound has no place. */
@@ -57,7 +61,7 @@ export const benchVersion = 1;
 export const ownTarget = "own";
 
 /** The pages of the app, in the order of their tabs. */
-export const pageNames = ["measure", "bench", "lip"] as const;
+export const pageNames = ["measure", "bench", "plan", "lip"] as const;
 
 const wetNames = ["soaked", "dry"] as const;
 
@@ -104,19 +108,20 @@ export function newBench(model: ReedModel): Bench {
  * @example encodeBench(newBench(bassoonModel), bassoonModel).startsWith("v=1&model=bassoon") → true
  */
 export function encodeBench(bench: Bench, model: ReedModel): string {
-  const { aim, pinned } = bench;
+  const { aim, pinned, done = [] } = bench;
   const parts = [
     ["v", String(benchVersion)],
     ["model", bench.model],
     ["reed", bench.reed],
-    ["values", cellsOf(bench.values, model)],
+    ["values", encodeValues(bench.values, model)],
     ["locked", bench.locked.join(".")],
     ["finished", bench.finished ? "1" : ""],
     ["unit", bench.unit === "mm" ? "" : bench.unit],
     ["target", bench.target],
     ["aim", aim ? `${Math.round(aim[0] * 1000)}.${Math.round(aim[1] * 1000)}` : ""],
-    ["pinned", pinned ? cellsOf(pinned.values, model) : ""],
+    ["pinned", pinned ? encodeValues(pinned.values, model) : ""],
     ["pinnedReed", pinned?.reed ?? ""],
+    ["done", encodeDone(done)],
     ["layers", bench.layers.join(".") || "none"],
     ["page", bench.page === "bench" ? "" : bench.page],
     ["unsound", bench.unsound.join(".")],
@@ -127,12 +132,6 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     .filter(([, value]) => value !== "")
     .map(([key, value]) => `${key}=${encodeURIComponent(value!)}`)
     .join("&");
-}
-
-function cellsOf(values: Values, model: ReedModel): string {
-  return model.features
-    .map(({ id }) => (values[id] === undefined ? "_" : String(Math.round(values[id] * 1000))))
-    .join(".");
 }
 
 /**
@@ -162,8 +161,11 @@ export function decodeBench(
   const ids = model.features.map((feature) => feature.id);
   const aim = readAim(fields.get("aim"), told);
   const pinned = readPinned(fields, model, told);
+  const done = decodeDone(fields.get("done") ?? "", (cell, allowed) =>
+    problems.push(told.words.done(cell, allowed)),
+  );
   const cells = fields.get("values");
-  const values = cells === undefined ? undefined : readValues(cells, "values", model, told);
+  const values = cells === undefined ? undefined : decodeValues(cells, "values", model, told);
   const bench: Bench = {
     model: model.id,
     reed: readName(fields.get("reed")),
@@ -180,6 +182,7 @@ export function decodeBench(
       )[0] ?? "",
     ...(aim ? { aim } : {}),
     ...(pinned ? { pinned } : {}),
+    ...(done.length > 0 ? { done } : {}),
     layers: readLayers(fields.get("layers"), told),
     unsound: readNames(
       fields.get("unsound"),
@@ -192,12 +195,6 @@ export function decodeBench(
     page: readNames(fields.get("page"), pageNames, "page", told)[0] ?? "bench",
   };
   return { bench, problems };
-}
-
-/** Where problems go, and the words for them. */
-interface Telling {
-  readonly words: Catalogue["linkProblems"];
-  readonly problems: string[];
 }
 
 function splitFields(text: string, { words, problems }: Telling): Map<string, string> {
@@ -237,42 +234,13 @@ export function thousandthsBlend(high: number, low: number): Blend {
   return [high / 1000, low / 1000, (1000 - high - low) / 1000];
 }
 
-/** Undefined when there are not as many cells as features: then nobody knows which is which. */
-function readValues(
-  cells: string,
-  field: string,
-  model: ReedModel,
-  { words, problems }: Telling,
-): Values | undefined {
-  const parts = cells.split(".");
-  if (parts.length !== model.features.length) {
-    problems.push(words.cellCount(field, parts.length, model.features.length));
-    return undefined;
-  }
-  const values: Record<FeatureId, number> = {};
-  model.features.forEach((feature, i) => {
-    const cell = parts[i]!;
-    if (cell === "_") return;
-    const value = /^-?\d{1,7}$/.test(cell) ? Number(cell) / 1000 : undefined;
-    if (value === undefined) problems.push(words.value(field, feature.id, cell));
-    else if (isPossible(feature, value)) values[feature.id] = value;
-    else problems.push(words.impossible(field, feature.id, value, feature.min, feature.max));
-  });
-  return values;
-}
-
-/** A link may hold what was kept on purpose, but no blade of nothing and none as long as an arm. */
-function isPossible({ min, max }: Feature, value: number): boolean {
-  return value <= 10 * max && (min > 0 ? value > 0 : value >= Math.min(0, min) - max);
-}
-
 function readPinned(
   fields: ReadonlyMap<string, string>,
   model: ReedModel,
   told: Telling,
 ): PinnedReed | undefined {
   const cells = fields.get("pinned");
-  const values = cells === undefined ? undefined : readValues(cells, "pinned", model, told);
+  const values = cells === undefined ? undefined : decodeValues(cells, "pinned", model, told);
   return values && { reed: readName(fields.get("pinnedReed")), values };
 }
 

@@ -1,7 +1,9 @@
 import type { Purpose } from "../engine/model.js";
+import { adviceWords } from "./advice-words.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { lipWords } from "./lip-words.js";
+import { planPageWords } from "./plan-page-words.js";
 
 /** A piece of a sentence: plain words, or the name of a purpose (drawn in its colour). */
 export type Phrase = string | { readonly purpose: Purpose; readonly words: string };
@@ -162,7 +164,13 @@ export const english = {
     thou: { name: "1/1000 inch", sign: "thou", spoken: "thousandths of an inch" },
   },
 
-  pages: { title: "Pages", measure: "Measure", bench: "Bench", lip: "Lip and opening" },
+  pages: {
+    title: "Pages",
+    measure: "Measure",
+    bench: "Bench",
+    plan: "Plan",
+    lip: "Lip and opening",
+  },
 
   bar: {
     reed: "Reed",
@@ -276,7 +284,7 @@ export const english = {
     locked: "locked",
     forget: (label: string): string => `${label}: mark as not measured`,
     field: (label: string): string => `${label}, value`,
-    howTo: (label: string): string => `How to measure: ${label.toLowerCase()}`,
+    howTo: (label: string): string => `${label}: how to measure it, and its stand-ins`,
     range: (low: string, high: string, unit: string): string =>
       `Usual range ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
     badNumber: (typed: string, low: string, high: string, unit: string): string =>
@@ -512,6 +520,10 @@ export const english = {
 
   lip: lipWords,
 
+  /** Stand-ins, plan, qualities, trouble: the sentences, and the labels around them. */
+  advice: adviceWords,
+  planPage: planPageWords,
+
   linkProblems: {
     version: (found: string | undefined, allowed: number): string =>
       `version is ${linkField(found)}; allowed: ${allowed}.`,
@@ -523,6 +535,8 @@ export const english = {
       `${field} has ${found} cells; allowed: ${allowed}, one a feature.`,
     aim: (found: string): string =>
       `aim is "${found}"; allowed: the shares high and low in whole thousandths, together at most 1000, as in 250.510.`,
+    done: (found: string, allowed: readonly string[]): string =>
+      `done names "${found}"; allowed: an action and its whole units, as in thinWings-2, of ${allowed.join(", ")}.`,
     value: (field: string, id: string, found: string): string =>
       `${field}, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
     impossible: (field: string, id: string, found: number, min: number, max: number): string =>

@@ -15,10 +15,10 @@ export class AtRest implements ReactiveController {
     host.addController(this);
   }
 
-  /** The values have changed; a single change is no gesture yet. */
-  moved(): void {
+  /** The values have changed; a single change is no gesture yet, unless it is known to be of one. */
+  moved(inGesture = false): void {
     const now = performance.now();
-    if (now - this.#movedAt < restTime) this.#resting = false;
+    if (inGesture || now - this.#movedAt < restTime) this.#resting = false;
     this.#movedAt = now;
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#settle(), restTime);

@@ -93,6 +93,9 @@ export const featureRowStyle = css`
     padding-inline-start: 0.6rem;
     border-inline-start: 3px solid var(--rule);
   }
+  .how p {
+    margin: 0 0 0.3rem;
+  }
   @container (max-width: 27.5rem) {
     .row {
       grid-template-columns: minmax(0, 1fr) 2.25rem 2.25rem 46px;

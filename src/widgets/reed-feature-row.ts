@@ -3,9 +3,10 @@ import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { readingText, unitSign, unitSpoken } from "../reed/reading-text.js";
+import { readingText, unitSign } from "../reed/reading-text.js";
 import { typedReading } from "../reed/typed-reading.js";
 import type { LengthUnit } from "../reed/units.js";
+import { StandInsAskedEvent } from "./advice-events.js";
 import { define } from "./define.js";
 import {
   FeaturePointedEvent,
@@ -14,6 +15,13 @@ import {
   ValuePickedEvent,
 } from "./events.js";
 import { featureRowStyle } from "./feature-row-style.js";
+import {
+  outsideText,
+  rangeText,
+  shownValue,
+  spokenState,
+  usualRange,
+} from "./feature-row-words.js";
 import { lockPicture } from "./lock-picture.js";
 import { look } from "./look.js";
 import { pullChanged } from "./pull-changed.js";
@@ -29,6 +37,7 @@ define("reed-feature-slider", ReedFeatureSlider);
  * @fires value-picked - another value, in the feature's own unit; undefined: not measured
  * @fires gesture-ended - the slider is let go or left
  * @fires lock-picked - locked or freed
+ * @fires stand-ins-asked - its stand-ins are to be listed, or no more
  */
 export class ReedFeatureRow extends LitElement {
   static override styles = [look, featureRowStyle];
@@ -40,6 +49,7 @@ export class ReedFeatureRow extends LitElement {
     locked: { type: Boolean },
     pointed: { type: Boolean },
     unit: { type: String },
+    asked: { type: Boolean },
     note: { type: String },
     earlier: { attribute: false },
     text: { attribute: false },
@@ -56,6 +66,8 @@ export class ReedFeatureRow extends LitElement {
   declare locked: boolean;
   /** Marked, because the pointer is at its place on the reed. */
   declare pointed: boolean;
+  /** Its stand-ins are listed below. */
+  declare asked: boolean;
   declare unit: LengthUnit;
   /** A remark under the row: how many readings, or that they disagree. */
   declare note: string;
@@ -71,6 +83,7 @@ export class ReedFeatureRow extends LitElement {
     this.text = english;
     this.locked = false;
     this.pointed = false;
+    this.asked = false;
     this.unit = "mm";
     this.note = "";
     this.problem = "";
@@ -80,16 +93,16 @@ export class ReedFeatureRow extends LitElement {
 
   override render() {
     const { feature, text } = this;
-    const remark = this.problem || this.note || this.#outside();
+    const remark = this.problem || this.note || outsideText(this);
     return html`<div
         class="row ${this.pointed ? "pointed" : ""}"
         @pointerenter=${this.#onEnter}
-        @pointerleave=${this.#onLeave}
+        @pointerleave=${() => this.#point(undefined)}
         @focusin=${this.#onEnter}
       >
         <button
           class="name"
-          aria-expanded=${this.open}
+          aria-expanded=${this.open || this.asked}
           title=${text.recipe.howTo(feature.label)}
           @click=${this.#toggleHow}
         >
@@ -105,9 +118,17 @@ export class ReedFeatureRow extends LitElement {
       >
         ${remark}
       </p>
-      <p class="how" ?hidden=${!this.open}>
-        ${this.open ? html`${feature.howToMeasure} ${this.#range()}` : nothing}
-      </p>`;
+      <div class="how" ?hidden=${!this.open && !this.asked}>
+        ${this.open || this.asked ? this.#how() : nothing}
+      </div>`;
+  }
+
+  #how() {
+    const { feature, text } = this;
+    return html`<p>${feature.howToMeasure} ${rangeText(this)}</p>
+      <button class="ask" aria-expanded=${this.asked} @click=${this.#ask}>
+        ${text.planPage.standIns.ask(feature.label)}
+      </button>`;
   }
 
   /** A value that comes from elsewhere (another reed, undo) ends what was typed and not taken. */
@@ -147,18 +168,18 @@ export class ReedFeatureRow extends LitElement {
           inputmode="decimal"
           autocomplete="off"
           enterkeyhint="next"
-          placeholder=${value === undefined ? this.#usual().join("–") : nothing}
+          placeholder=${value === undefined ? usualRange(this).join("–") : nothing}
           aria-label=${words.field(feature.label)}
           aria-describedby="remark unit"
           aria-invalid=${this.problem ? "true" : nothing}
           ?readonly=${this.locked}
-          .value=${this.editing || this.problem ? noChange : live(this.#shown())}
+          .value=${this.editing || this.problem ? noChange : live(shownValue(this))}
           @focus=${this.#onFieldFocus}
           @blur=${this.#onFieldBlur}
           @change=${this.#onTyped}
           @keydown=${this.#onFieldKey}
         /><span class="unit" aria-hidden="true">${unitSign(feature, unit, text)}</span>
-        <span class="unseen" id="unit">${this.#spokenState()}</span>
+        <span class="unseen" id="unit">${spokenState(this)}</span>
       </span>
       ${value === undefined ? html`<span></span><span></span>` : this.#buttons()}
       ${
@@ -189,45 +210,22 @@ export class ReedFeatureRow extends LitElement {
       </button>`;
   }
 
-  #shown(): string {
-    return this.value === undefined
-      ? ""
-      : readingText(this.feature, this.value, this.unit, this.text);
-  }
-
-  #spokenState(): string {
-    const { feature, text, unit, value } = this;
-    if (value === undefined) return text.recipe.notMeasured;
-    return [unitSpoken(feature, unit, text), this.locked ? text.recipe.locked : ""]
-      .filter(Boolean)
-      .join(", ");
-  }
-
-  #range(): string {
-    const { feature, unit, text } = this;
-    return text.recipe.range(...this.#usual(), unitSign(feature, unit, text));
-  }
-
-  #usual(): [string, string] {
-    const { feature, unit, text } = this;
-    return [
-      readingText(feature, feature.min, unit, text),
-      readingText(feature, feature.max, unit, text),
-    ];
-  }
-
-  #outside(): string {
-    const { feature, value, unit, text } = this;
-    if (value === undefined || (value >= feature.min && value <= feature.max)) return "";
-    return text.recipe.outside(...this.#usual(), unitSign(feature, unit, text));
-  }
-
+  /** Closing the row closes its stand-ins too. */
   #toggleHow(): void {
-    this.open = !this.open;
+    if (this.asked) {
+      this.open = false;
+      this.#ask();
+    } else this.open = !this.open;
   }
 
-  #end(): void {
-    this.dispatchEvent(new GestureEndedEvent());
+  #ask(): void {
+    if (!this.asked) this.open = true;
+    this.dispatchEvent(new StandInsAskedEvent(this.asked ? undefined : this.feature.id));
+  }
+
+  /** On the button that asks for stand-ins: where who has closed their list goes on. */
+  focusAsk(): void {
+    this.renderRoot.querySelector<HTMLElement>(".ask")?.focus();
   }
 
   /** The field then shows every digit that is kept, ready to be typed over. */
@@ -243,9 +241,7 @@ export class ReedFeatureRow extends LitElement {
     return readingText(this.feature, value, this.unit, this.text, true);
   }
 
-  #onFieldBlur(): void {
-    this.editing = false;
-  }
+  readonly #onFieldBlur = (): void => void (this.editing = false);
 
   #onFieldKey(event: KeyboardEvent): void {
     const field = event.target as HTMLInputElement;
@@ -272,21 +268,17 @@ export class ReedFeatureRow extends LitElement {
     this.problem = problem;
     if (value === undefined) return;
     this.dispatchEvent(new ValuePickedEvent(this.feature.id, value));
-    this.#end();
+    this.dispatchEvent(new GestureEndedEvent());
     // The same value said in another unit changes nothing, and is still shown in this one.
     if (value === before) (event.target as HTMLInputElement).value = this.#exact(value);
   }
 
-  #clearProblem(): void {
-    this.problem = "";
-  }
+  readonly #clearProblem = (): void => void (this.problem = "");
 
-  #onEnter(): void {
-    this.dispatchEvent(new FeaturePointedEvent(this.feature.id));
-  }
+  readonly #onEnter = (): void => this.#point(this.feature.id);
 
-  #onLeave(): void {
-    this.dispatchEvent(new FeaturePointedEvent(undefined));
+  #point(feature: Feature["id"] | undefined): void {
+    this.dispatchEvent(new FeaturePointedEvent(feature));
   }
 
   #onLock(): void {
@@ -296,7 +288,7 @@ export class ReedFeatureRow extends LitElement {
   #forget(): void {
     this.problem = "";
     this.dispatchEvent(new ValuePickedEvent(this.feature.id, undefined));
-    this.#end();
+    this.dispatchEvent(new GestureEndedEvent());
     this.focusField();
   }
 

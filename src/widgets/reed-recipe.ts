@@ -11,7 +11,11 @@ import { ReedFeatureRow } from "./reed-feature-row.js";
 
 define("reed-feature-row", ReedFeatureRow);
 
-/** The recipe: every feature in its group, and the ratios read against each other. */
+/**
+ * The recipe: every feature in its group, and the ratios read against each other.
+ *
+ * @slot stand-ins - below the row whose stand-ins are asked for
+ */
 export class ReedRecipe extends LitElement {
   static override styles = [
     look,
@@ -64,6 +68,7 @@ export class ReedRecipe extends LitElement {
     pulls: { attribute: false },
     earlier: { attribute: false },
     pointed: { type: String },
+    asked: { type: String },
     unit: { type: String },
     text: { attribute: false },
   };
@@ -78,6 +83,8 @@ export class ReedRecipe extends LitElement {
   declare earlier: Values;
   /** The feature whose row is to be marked. */
   declare pointed: FeatureId | undefined;
+  /** The feature whose stand-ins are listed, in the slot below its row. */
+  declare asked: FeatureId | undefined;
   declare unit: LengthUnit;
   declare text: Catalogue;
 
@@ -97,7 +104,7 @@ export class ReedRecipe extends LitElement {
       (group) =>
         html`<section>
           <h3>${group.label}</h3>
-          ${this.model.features.filter((feature) => feature.group === group.id).map((feature) => this.#row(feature.id))}
+          ${this.model.features.filter((feature) => feature.group === group.id).map(({ id }) => html`${this.#row(id)}${id === this.asked ? html`<slot name="stand-ins"></slot>` : nothing}`)}
         </section>`,
     )}${this.#ratios()}`;
   }
@@ -113,6 +120,7 @@ export class ReedRecipe extends LitElement {
       .unit=${this.unit}
       .earlier=${this.earlier[id]}
       .pointed=${this.pointed === id}
+      .asked=${this.asked === id}
       .note=${this.#note(id)}
       .text=${this.text}
     ></reed-feature-row>`;

@@ -1,21 +1,23 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
-import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
+import { blendDistance, type Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
+import { isInside } from "../drawing/is-inside.js";
 import { round, triangleLayout, type TriangleLayout } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
+import { OwnSize } from "./own-size.js";
 import { Travel } from "./travel.js";
 import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
 import { describeTriangle } from "./triangle-words.js";
 import { centreMark, cornerLabels } from "./triangle-labels.js";
-import { nameTexts } from "./triangle-names.js";
-import { keyMove } from "./triangle-keys.js";
+import { isCentreFree, nameTexts } from "./triangle-names.js";
+import { keyMove, movedBy } from "./triangle-keys.js";
 import {
   aimHandle,
   certaintyLayer,
@@ -26,6 +28,8 @@ import {
   type DrawnReach,
   type DrawnTarget,
 } from "./triangle-layers.js";
+import { adviceBoxes, adviceLayer, contourLayer, type DrawnAdvice } from "./triangle-advice.js";
+import { triangleAdviceStyle } from "./triangle-advice-style.js";
 import { triangleStyle } from "./triangle-style.js";
 import { ghostMark, pinnedMark, pointMark, type DrawnReed } from "./triangle-point.js";
 import { groundLayer } from "./triangle-ground.js";
@@ -40,7 +44,7 @@ const order = ["high", "low", "loud"] as const;
  * @fires gesture-ended - when a drag or a row of key presses is over
  */
 export class ReedTriangle extends LitElement {
-  static override styles = [look, triangleStyle];
+  static override styles = [look, triangleStyle, triangleAdviceStyle];
 
   static override properties = {
     blend: { attribute: false },
@@ -51,6 +55,7 @@ export class ReedTriangle extends LitElement {
     reach: { attribute: false },
     target: { attribute: false },
     pinned: { attribute: false },
+    advice: { attribute: false },
     way: { attribute: false },
     moves: { type: String },
     still: { type: Boolean },
@@ -72,6 +77,7 @@ export class ReedTriangle extends LitElement {
   declare target: DrawnTarget | undefined;
   /** Another reed to compare with. */
   declare pinned: DrawnReed | undefined;
+  declare advice: DrawnAdvice | undefined;
   /** Along which the point is seen going to a new blend; fewer than two places: it jumps. */
   declare way: readonly Blend[];
   /** What clicks and keys move; "aim" only where the target is one's own. */
@@ -90,7 +96,6 @@ export class ReedTriangle extends LitElement {
   #gestureOpen = false;
   readonly #travel = new Travel(this);
   readonly #drag = new TriangleDrag(this.#dragHost());
-  #watcher: ResizeObserver | undefined;
 
   constructor() {
     super();
@@ -103,30 +108,7 @@ export class ReedTriangle extends LitElement {
     this.greatestHeight = 640;
     this.layoutWidth = 480;
     this.em = 16;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (typeof ResizeObserver === "undefined") return;
-    this.#watcher = new ResizeObserver(() => this.#measure());
-    this.#watcher.observe(this);
-  }
-
-  /** The size of the text can change while the element keeps its width: so a mark one rem wide is watched too. */
-  override firstUpdated(): void {
-    this.#watcher?.observe(this.renderRoot.querySelector(".rem")!);
-  }
-
-  #measure(): void {
-    const width = Math.round(this.getBoundingClientRect().width);
-    const rem = this.renderRoot.querySelector(".rem")?.getBoundingClientRect().width ?? 0;
-    if (rem > 0) this.em = rem;
-    if (width > 0) this.layoutWidth = width;
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#watcher?.disconnect();
+    this.addController(new OwnSize(this));
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -161,6 +143,7 @@ export class ReedTriangle extends LitElement {
       height=${round(height)}
       viewBox="0 0 ${round(width)} ${round(height)}"
       role="img"
+      class=${this.advice?.contours ? "judged" : nothing}
       aria-label=${this.description}
       @touchstart=${this.#drag.onTouch}
       @pointerdown=${this.#drag.onDown}
@@ -169,13 +152,15 @@ export class ReedTriangle extends LitElement {
       @pointercancel=${this.#drag.onUp}
       @click=${this.#drag.onClick}
     >
-      ${guard([frame.flat().join(" ")], () => groundLayer(frame))} ${centreMark(frame)}
+      ${guard([frame.flat().join(" ")], () => groundLayer(frame))}
+      ${contourLayer(this.advice?.contours, frame, this.em)} ${centreMark(frame)}
       ${cornerLabels(layout, this.blend, this.em, this.text)} ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
       ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
+      ${adviceLayer(this.advice ?? {}, layout, this.em)}
     </svg>`;
   }
 
@@ -186,7 +171,7 @@ export class ReedTriangle extends LitElement {
     return this.moves === "aim" ? [point, aim] : [aim, point];
   }
 
-  /** The drawing as an element of its own, to be saved. */
+  /** The drawing itself, to be saved. */
   get picture(): SVGSVGElement {
     return this.renderRoot.querySelector("svg")!;
   }
@@ -209,21 +194,23 @@ export class ReedTriangle extends LitElement {
     return this.blend ? words.instructions : words.nothingToMove;
   }
 
-  /** The centre's name would stand in the way of the point, of names and of arrows. */
-  #isCentreNamed(): boolean {
-    const { target, pinned, chain, blend } = this;
-    const free = !target && !pinned && chain.length === 0;
-    return free && blend !== undefined && blendDistance(blend, centreBlend) > 0.16;
-  }
-
   #names(layout: TriangleLayout) {
     const { target, pinned, blend } = this;
-    const centre = this.#isCentreNamed() ? this.text.triangle.centre : undefined;
-    const ticks = this.layers.includes("readingLines");
-    const { outside } = this.text.triangle;
-    const corners = order.map((id) => this.text.corners[id]);
-    const named = { centre, target, pinned, point: blend, outside, corners, ticks };
-    return nameTexts(named, layout, this.em);
+    const centre = isCentreFree(this) ? this.text.triangle.centre : undefined;
+    return nameTexts(
+      {
+        centre,
+        target,
+        pinned,
+        point: blend,
+        outside: this.text.triangle.outside,
+        corners: order.map((id) => this.text.corners[id]),
+        ticks: this.layers.includes("readingLines"),
+        also: adviceBoxes(this.advice ?? {}, layout.frame, this.em),
+      },
+      layout,
+      this.em,
+    );
   }
 
   #layout(): TriangleLayout {
@@ -240,7 +227,7 @@ export class ReedTriangle extends LitElement {
   #dragHost(): DragHost {
     return {
       handles: () => this.#handles(),
-      inside: (place) => isInside(pointToBlend(place, this.#layout().frame)),
+      inside: (place) => isInside(place, this.#layout().frame),
       ask: (handle, place) => {
         if (this.#keyBlend) this.#end(); // keys and pointer are two gestures
         if (!this.#gestureOpen) this.#begin();
@@ -281,17 +268,13 @@ export class ReedTriangle extends LitElement {
   #onKey(event: KeyboardEvent): void {
     const handle = this.#handles()[0]?.[0];
     if (event.ctrlKey || event.metaKey) this.#endKeys(); // undo may come: the keys then stand elsewhere
-    if (!handle || event.ctrlKey || event.metaKey || event.altKey) return;
-    const move = keyMove(event);
-    if (!move) return;
+    const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : keyMove(event);
+    if (!handle || !move) return;
     event.preventDefault();
     const now = handle === "point" ? this.blend! : this.target!.blend;
-    const near =
-      this.#keyBlend && Math.hypot(...this.#keyBlend.map((share, k) => share - now[k]!)) < 0.03;
+    const near = this.#keyBlend && blendDistance(this.#keyBlend, now) < 0.03;
     const from = near ? this.#keyBlend! : nearestBlend(now);
-    const next = nearestBlend(
-      move === "centre" ? centreBlend : [from[0] + move[0], from[1] + move[1], from[2] + move[2]],
-    );
+    const next = movedBy(from, move);
     if (!this.#keyBlend) this.#begin();
     this.#keyBlend = next;
     this.#ask(handle, next);
@@ -300,8 +283,4 @@ export class ReedTriangle extends LitElement {
   #endKeys(): void {
     if (this.#keyBlend) this.#end();
   }
-}
-
-function isInside(blend: Blend): boolean {
-  return blend.every((share) => share >= -0.01);
 }

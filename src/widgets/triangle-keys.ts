@@ -1,4 +1,5 @@
-import type { Blend } from "../engine/blend.js";
+import { centreBlend, type Blend } from "../engine/blend.js";
+import { nearestBlend } from "../engine/nearest-blend.js";
 
 /** Steps of the arrow keys, in shares: plain, with Shift, with the Page keys. */
 const steps = { plain: 0.02, fine: 0.004, coarse: 0.1 };
@@ -24,4 +25,10 @@ export function keyMove(event: KeyboardEvent): Blend | "centre" | undefined {
     default:
       return undefined;
   }
+}
+
+/** Where a move leads, inside the triangle. */
+export function movedBy(from: Blend, move: Blend | "centre"): Blend {
+  if (move === "centre") return centreBlend;
+  return nearestBlend([from[0] + move[0], from[1] + move[1], from[2] + move[2]]);
 }

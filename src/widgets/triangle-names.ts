@@ -1,5 +1,5 @@
 import { nothing, svg, type SVGTemplateResult } from "lit";
-import { centreBlend, type Blend } from "../engine/blend.js";
+import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
 import { blendToPoint, type Point } from "../engine/frame.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { boxAround, placeNames, type Box, type NamedMark } from "../drawing/name-places.js";
@@ -25,8 +25,23 @@ export interface Named {
   readonly outside: string;
   /** The names of the corners, which stand already. */
   readonly corners: readonly string[];
+  /** What else no name may cover. */
+  readonly also: readonly Box[];
   /** Whether numbers stand at the ends of the reading lines. */
   readonly ticks: boolean;
+}
+
+/** Whether the centre can be named: it would stand in the way of the point, of names and of arrows. */
+export function isCentreFree(drawn: {
+  readonly blend: Blend | undefined;
+  readonly target: unknown;
+  readonly pinned: unknown;
+  readonly chain: readonly unknown[];
+  readonly advice: unknown;
+}): boolean {
+  const { blend, target, pinned, chain, advice } = drawn;
+  const free = !target && !pinned && chain.length === 0 && !advice;
+  return free && blend !== undefined && blendDistance(blend, centreBlend) > 0.16;
 }
 
 /** The names of the target, the pinned reed and the centre, each where it covers least. */
@@ -62,7 +77,7 @@ export function nameTexts(
 
 /** What names must not cover: the point, the corners' names, the numbers of the reading lines. */
 function takenBy(
-  { point, ticks, corners: names }: Named,
+  { point, ticks, also, corners: names }: Named,
   layout: TriangleLayout,
   em: number,
 ): Box[] {
@@ -72,12 +87,12 @@ function takenBy(
     const middle = anchor === "start" ? x + half : anchor === "end" ? x - half : x;
     return boxAround([middle, y + lineHeight / 4], 2 * half, 2 * lineHeight);
   });
-  if (!point) return corners;
+  if (!point) return [...corners, ...also];
   const place = blendToPoint(nearestBlend(point), layout.frame);
   const numbers = ticks
     ? readingLines(nearestBlend(point), layout.frame, em).map(({ label }) =>
         boxAround(label, 3.4 * em, 1.4 * em),
       )
     : [];
-  return [...corners, ...numbers, boxAround(place, 24, 24)];
+  return [...corners, ...also, ...numbers, boxAround(place, 24, 24)];
 }

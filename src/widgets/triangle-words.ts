@@ -16,6 +16,7 @@ export interface Drawn {
   readonly ellipse: unknown;
   readonly chain: readonly unknown[];
   readonly reach: unknown;
+  readonly advice?: { readonly says?: readonly string[] } | undefined;
 }
 
 /** A triangle in words: point, target, pinned reed in shares, then what only the tables can tell. */
@@ -36,11 +37,15 @@ export function describeTriangle(drawn: Drawn, text: Catalogue): string {
   return parts.filter((part) => part !== "").join(" ");
 }
 
-function alsoDrawn({ layers, ellipse, chain, reach }: Drawn, words: Catalogue["triangle"]): string {
+function alsoDrawn(
+  { layers, ellipse, chain, reach, advice }: Drawn,
+  words: Catalogue["triangle"],
+): string {
   const things = [
     layers.includes("certainty") && ellipse ? words.certainty : "",
     chain.length > 0 ? words.pulls : "",
     reach ? words.reach : "",
   ].filter((thing) => thing !== "");
-  return things.length > 0 ? words.alsoDrawn(things.map((thing) => thing.toLowerCase())) : "";
+  const all = [...things.map((thing) => thing.toLowerCase()), ...(advice?.says ?? [])];
+  return all.length > 0 ? words.alsoDrawn(all) : "";
 }

@@ -22,6 +22,26 @@ const full = encodeBench(
   bassoonModel,
 );
 
+/** A plan with several sittings behind it, on a reed with much to say. */
+const planned = encodeBench(
+  {
+    ...newBench(bassoonModel),
+    reed: "Plover",
+    values: readings("Plover"),
+    finished: true,
+    target: "softLow",
+    done: [
+      [
+        { action: "roundFirstWire", amount: 2 },
+        { action: "clipTip", amount: 1 },
+      ],
+      [{ action: "thinTipCorners", amount: 1 }],
+    ],
+    page: "plan",
+  },
+  bassoonModel,
+);
+
 describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody speaks", () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -44,12 +64,49 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
       app.text = make(app.text, ${JSON.stringify(language)});
     }`);
     await page.waitForTimeout(150);
+    await openAdvice(page);
     for (const details of await page.locator("details summary").all())
       if (await details.isVisible()) await details.click();
     const sheet = page.locator("bench-recipe .handle");
     if (await sheet.isVisible()) await sheet.click();
     return page;
   }
+
+  /** Everything of the plan page that waits to be asked for. */
+  async function openAdvice(page: Page): Promise<void> {
+    if ((await page.locator("bench-plan").count()) === 0) return;
+    await page.locator("reed-gains .name").first().click();
+    await page.locator("[data-symptom=stiff]").click();
+    await page.locator("bench-plan .done").click();
+    const handle = page.locator("bench-recipe .handle");
+    if (await handle.isVisible()) await handle.click();
+    await page.locator("reed-feature-row#heart .name").click();
+    await page.locator("reed-feature-row#heart .ask").click();
+    if (await handle.isVisible()) await handle.click();
+  }
+
+  test.each(
+    (["long", "doubled", "rtl"] as const).flatMap((language) =>
+      [320, 768, 1440].map((width) => [language, width] as const),
+    ),
+  )(
+    "the plan page, %s, %d px: nothing sticks out, no two words overlap",
+    async (language, width) => {
+      const page = await speak(language, width, planned);
+      expect(await stickingOut(page)).toEqual([]);
+      expect(await overlapsIn(page)).toEqual([]);
+      await page.close();
+    },
+  );
+
+  test("on the plan page, too, words that look like markup do nothing", async () => {
+    const page = await speak("markup", 1440, planned);
+    expect(await page.evaluate(() => "struck" in window)).toBe(false);
+    expect(await page.locator("bench-plan img, bench-trouble img, bench-gains img").count()).toBe(
+      0,
+    );
+    await page.close();
+  });
 
   test.each(
     (["long", "doubled", "rtl"] as const).flatMap((language) =>

@@ -9,6 +9,7 @@ import {
   planAdjustments,
   planNotes,
   readingsAfter,
+  restOfSitting,
   type Action,
   type Actions,
   type Adjustments,
@@ -543,5 +544,30 @@ describe("what a step needs to be told", () => {
         steps: [{ action: "boil", amount: 1, reversible: true }],
       }),
     ).toThrow(/action "boil"; allowed: roundFirstWire/);
+  });
+});
+
+describe("what is left of a sitting", () => {
+  const idsLeft = (...done: string[]): string[] =>
+    restOfSitting(bassoonActions, done).actions.actions.map(({ id }) => id);
+
+  test("nothing is done twice, nothing against what was done, one of heart and spine", () => {
+    const left = idsLeft("roundFirstWire", "thinHeart");
+    for (const id of ["roundFirstWire", "flattenFirstWire", "thinHeart", "thinSpine"])
+      expect(left).not.toContain(id);
+    expect(left).toHaveLength(bassoonActions.actions.length - 4);
+    expect(idsLeft()).toHaveLength(bassoonActions.actions.length);
+  });
+
+  test("a thinned tip is not clipped; a clipped one may be thinned", () => {
+    expect(idsLeft("thinTip")).not.toContain("clipTip");
+    expect(idsLeft("clipTip")).toContain("thinTip");
+  });
+
+  test("four moves are all", () => {
+    const four = ["roundFirstWire", "roundSecondWire", "thinWings", "clipTip"];
+    expect(restOfSitting(bassoonActions, four.slice(0, 1)).mostMoves).toBe(3);
+    expect(restOfSitting(bassoonActions, four).mostMoves).toBe(0);
+    expect(restOfSitting(bassoonActions, [...four, "thinBack"]).mostMoves).toBe(0);
   });
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bassoonModel } from "../../src/reed/bassoon.js";
+import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import {
   pageNames,
   thousandthsBlend,
@@ -67,9 +67,26 @@ const anyPinned = fc
   .record({ reed: fc.string({ maxLength: 80 }), values: anyValues })
   .map((pinned) => ({ pinned }));
 
+const anySitting = fc.array(
+  fc.record({
+    action: fc.constantFrom(...bassoonActions.actions.map(({ id }) => id)),
+    amount: fc.integer({ min: 1, max: 99 }),
+  }),
+  { minLength: 1, maxLength: 4 },
+);
+/** Only the last sitting may be empty, and not when it is the only one. */
+const anyDone = fc
+  .tuple(fc.array(anySitting, { minLength: 1, maxLength: 4 }), fc.boolean())
+  .map(([sittings, begun]) => ({ done: begun ? [...sittings, []] : sittings }));
+
 const anyFullBench: fc.Arbitrary<Bench> = fc
-  .tuple(anyBench, fc.oneof(fc.constant({}), anyAim), fc.oneof(fc.constant({}), anyPinned))
-  .map(([bench, aim, pinned]) => ({ ...bench, ...aim, ...pinned }));
+  .tuple(
+    anyBench,
+    fc.oneof(fc.constant({}), anyAim),
+    fc.oneof(fc.constant({}), anyPinned),
+    fc.oneof(fc.constant({}), anyDone),
+  )
+  .map(([bench, aim, pinned, done]) => ({ ...bench, ...aim, ...pinned, ...done }));
 
 describe("a bench as one line of text", () => {
   test("comes back as it was, whatever it holds", () => {
@@ -198,7 +215,7 @@ describe("a broken field is told, and the rest is kept", () => {
       "an unknown page",
       "page",
       "attic",
-      /^page names "attic"; allowed: measure, bench, lip/,
+      /^page names "attic"; allowed: measure, bench, plan, lip/,
       { page: "bench" },
     ],
     ["an unknown look", "unsound", "tight.loud", /^unsound names "loud"; allowed: soaked/, {}],
@@ -214,6 +231,13 @@ describe("a broken field is told, and the rest is kept", () => {
     ["an aim of too much", "aim", "700.400", /^aim is "700.400"; allowed: the shares/, {}],
     ["an aim that is no place", "aim", "here", /^aim is "here"; allowed: the shares/, {}],
     ["a pinned reed of three cells", "pinned", "1.2.3", /^pinned has 3 cells; allowed: 14/, {}],
+    [
+      "a step of an unknown action",
+      "done",
+      "thinWings-2.glue-1",
+      /^done names "glue-1"; allowed: an action/,
+      { done: [[{ action: "thinWings", amount: 2 }]] },
+    ],
     [
       "bad URL encoding",
       "reed",

@@ -6,11 +6,14 @@ import { certaintyEllipse } from "../../src/engine/certainty.js";
 import { compileModel } from "../../src/engine/compile.js";
 import type { Values } from "../../src/engine/model.js";
 import { finishingFreedom } from "../../src/engine/freedom.js";
+import { planAdjustments } from "../../src/engine/plan-adjustments.js";
+import { planNotes } from "../../src/engine/plan-notes.js";
 import { pullChain } from "../../src/engine/pull-chain.js";
 import { actionReach } from "../../src/engine/reach.js";
 import { place } from "../../src/engine/place.js";
 import { pulls } from "../../src/engine/pulls.js";
 import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
+import { bassoonQualities } from "../../src/reed/bassoon-qualities.js";
 import { targets } from "../../src/reed/targets.js";
 import { allRoundValues, type Layer } from "../../src/reed/bench.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
@@ -59,6 +62,28 @@ function triangle(
     element.ellipse = certaintyEllipse(map, { coverage: 0.68 });
   }
   if (before) element.ghost = place(map, before).raw;
+  return element;
+}
+
+function plannedTriangle(name: string, part: string): LitElement {
+  const values = reed(name);
+  const target = targets.find(({ id }) => id === part)!;
+  const [plan] = planAdjustments(map, values, target.blend, bassoonActions, {
+    coverage: 0.68,
+  }).plans;
+  const element = triangle(480, values, []) as ReedTriangle;
+  element.target = target;
+  element.advice = {
+    steps: planNotes(map, values, bassoonActions, plan!).steps,
+    end: { blend: plan!.blend, ellipse: plan!.ellipse },
+  };
+  return element;
+}
+
+function judgedTriangle(quality: string): LitElement {
+  const element = triangle(480, reed("Heron"), []) as ReedTriangle;
+  const { values } = bassoonQualities.qualities.find(({ id }) => id === quality)!;
+  element.advice = { contours: values };
   return element;
 }
 
@@ -120,6 +145,37 @@ function lipHeld(hinging: number, hinges: string): LitElement {
 
 /** Every scene is a demonstration, a regression picture and a piece of documentation at once. */
 export const scenes: readonly Scene[] = [
+  {
+    name: "triangle-plan",
+    says: "The steps of a plan lie head to tail and are numbered; a ring and a dashed ellipse are where they end.",
+    make: () => plannedTriangle("Bittern", "everyday"),
+  },
+  {
+    name: "triangle-leftover",
+    says: "A small arrow is what a stand-in leaves over.",
+    make: () => {
+      const element = triangle(480, reed("Bittern"), [], allRound) as ReedTriangle;
+      const { raw } = place(map, reed("Bittern"));
+      element.advice = {
+        leftover: { from: raw, to: [raw[0] + 0.06, raw[1] - 0.08, raw[2] + 0.02] },
+      };
+      return element;
+    },
+  },
+  {
+    name: "triangle-quality",
+    says: "A quality lies over the triangle as lines at whole points, brighter where it is better.",
+    make: () => judgedTriangle("steadyPitch"),
+  },
+  {
+    name: "drawing-marked",
+    says: "The likely places of a trouble are marked on the reed.",
+    make: () => {
+      const element = drawing(reed("Heron"), 320, true) as ReedDrawing;
+      element.pointed = "heart rails firstWire openingHeight";
+      return element;
+    },
+  },
   {
     name: "triangle-all-round",
     says: "The all-round reed lies in the centre.",

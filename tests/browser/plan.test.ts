@@ -1,0 +1,376 @@
+import { expect } from "vitest";
+import { place } from "../../src/engine/place.js";
+import { compileModel } from "../../src/engine/compile.js";
+import { blendDistance } from "../../src/engine/blend.js";
+import { bassoonModel } from "../../src/reed/bassoon.js";
+import { decodeBench, encodeBench, newBench, type Bench } from "../../src/reed/bench.js";
+import { demoReeds } from "../../src/reed/demo-reeds.js";
+import { targetRadius } from "../../src/reed/targets.js";
+import type { BenchPage } from "./bench-page.js";
+import { axeProblems, overlapsIn, stickingOut } from "./page-faults.js";
+import { describeWalks, phone } from "./walks.js";
+
+const map = compileModel(bassoonModel);
+
+/** A demo reed on a page of the app, finished, with a part to play. */
+function code(reed: string, change: Partial<Bench> = {}): string {
+  const values = demoReeds.find((one) => one.reed === reed)!.readings;
+  return encodeBench(
+    { ...newBench(bassoonModel), reed, values, finished: true, page: "plan", ...change },
+    bassoonModel,
+  );
+}
+
+const deeds = (bench: BenchPage) => bench.page.locator("bench-plan .deed").allInnerTexts();
+const tabTo = (bench: BenchPage, name: string) =>
+  bench.page.getByRole("button", { name, exact: true });
+const benchNow = async (bench: BenchPage): Promise<Bench> =>
+  decodeBench(await bench.code(), bassoonModel).bench;
+
+describeWalks("the plan page", (walk) => {
+  walk(
+    "Bittern toward everyday rehearsal, to the end: every step done, read, and planned again from there",
+    async (bench) => {
+      await bench.open(code("Bittern"));
+      const plan = bench.page.locator("bench-plan");
+      await plan.getByLabel("Part to play").selectOption({ label: "Everyday rehearsal" });
+      expect(await plan.locator(".sentence").innerText()).toMatch(/^As near as it gets today/);
+      expect(await bench.page.locator("reed-triangle .plan .shaft").count()).toBe(4);
+      const readOn = async (): Promise<number> => {
+        let steps = 0;
+        for (; steps < 6 && (await plan.locator(".done").count()) > 0; steps += 1) {
+          await plan.locator(".done").click();
+          const first = plan.locator("reed-step-readings input").first();
+          const expected = Number(await first.getAttribute("placeholder"));
+          expect(expected).toBeGreaterThan(0);
+          // One reading a little off what was expected; the others as expected.
+          await first.fill((expected + 0.01).toFixed(2));
+          await plan.getByRole("button", { name: "Take readings, plan again" }).click();
+        }
+        return steps;
+      };
+      const away = async (): Promise<number> =>
+        blendDistance(place(map, (await benchNow(bench)).values).raw, [1 / 3, 1 / 3, 1 / 3]);
+      const start = await away();
+      // One sitting does not bring it there; a second one does.
+      const steps = await readOn();
+      expect(steps).toBeGreaterThan(2);
+      expect(steps).toBeLessThanOrEqual(4);
+      const between = await away();
+      expect(between).toBeLessThan(start / 2);
+      expect(between).toBeGreaterThan(targetRadius);
+      expect(await plan.locator(".sentence").innerText()).toMatch(/^As near as it gets today/);
+      await plan.getByRole("button", { name: "Begin a new sitting" }).click();
+      const more = await readOn();
+      expect(more).toBeGreaterThan(0);
+      expect(await away()).toBeLessThan(targetRadius);
+      expect(await plan.locator(".sentence").innerText()).toBe(
+        "It lies in the zone for everyday rehearsal already: leave it alone, and play.",
+      );
+      const { done } = await benchNow(bench);
+      expect(done?.map((sitting) => sitting.length)).toEqual([steps, more]);
+      // The steps stay with the reed in its address.
+      await bench.page.reload();
+      await plan.locator(".doneSoFar").waitFor();
+      expect(await plan.locator(".doneSoFar li").count()).toBe(steps + more);
+    },
+  );
+
+  walk("undo takes back a step with its readings, and the plan is what it was", async (bench) => {
+    await bench.open(code("Bittern", { target: "softLow" }));
+    const before = await deeds(bench);
+    await bench.page.locator("bench-plan .done").click();
+    await bench.page.locator("bench-plan reed-step-readings #openingHeight").fill("1.21");
+    await bench.page.keyboard.press("Enter");
+    expect((await benchNow(bench)).values["openingHeight"]).toBe(1.21);
+    expect(await deeds(bench)).not.toEqual(before);
+    await bench.button("Undo").click();
+    expect(await deeds(bench)).toEqual(before);
+    expect((await benchNow(bench)).done).toBeUndefined();
+  });
+
+  walk(
+    "a reading that is none is refused at its field, and nothing else is lost",
+    async (bench) => {
+      await bench.open(code("Bittern", { target: "softLow" }));
+      await bench.page.locator("bench-plan .done").click();
+      const form = bench.page.locator("bench-plan reed-step-readings");
+      await form.locator("#openingWidth").fill("11.7");
+      await form.locator("#openingHeight").fill("wide");
+      await bench.page.keyboard.press("Enter");
+      expect(await form.getByRole("alert").innerText()).toContain("“wide” is not a number");
+      expect(await form.locator("#openingWidth").inputValue()).toBe("11.7");
+      await bench.page.keyboard.press("Escape");
+      expect(await form.count()).toBe(0);
+      expect(
+        await bench.page.locator("bench-plan .done").evaluate((one) => one.matches(":focus")),
+      ).toBe(true);
+    },
+  );
+
+  walk("the bench card prints on one page: triangle, steps, blanks, cautions", async (bench) => {
+    await bench.open(code("Bittern", { target: "everyday" }));
+    await bench.page.waitForTimeout(200);
+    const pdf = (await bench.page.pdf({ format: "A4" })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    await bench.page.emulateMedia({ media: "print" });
+    const plan = bench.page.locator("bench-plan");
+    expect(await plan.locator(".blanks .line").first().isVisible()).toBe(true);
+    expect(await plan.locator(".caution").count()).toBe(4);
+    expect(await plan.locator(".sentence").innerText()).toContain(
+      "The rules of your workshop or school come first.",
+    );
+    expect(await bench.page.locator("reed-triangle svg").isVisible()).toBe(true);
+    for (const gone of ["bench-recipe", "bench-gains", "bench-trouble", "page-tabs"])
+      expect(await bench.page.locator(gone).isVisible(), gone).toBe(false);
+  });
+
+  walk("a caution comes in full once a plan, then in short", async (bench) => {
+    await bench.open(code("Bittern", { target: "softLow" }));
+    const cautions = await bench.page.locator("bench-plan .caution").allInnerTexts();
+    expect(cautions[0]).toContain("a dry tube cracks");
+    expect(cautions[1]).toBe(
+      "Caution. Pliers: soaked, mandrel in, slowly; stop at the first creak.",
+    );
+  });
+
+  walk(
+    "while the point is dragged the last plan keeps its room, dimmed; at rest there is another",
+    async (bench) => {
+      await bench.open(code("Bittern", { target: "everyday" }));
+      const plan = bench.page.locator("bench-plan");
+      const height = (await plan.boundingBox())!.height;
+      const [x, y] = await bench.point();
+      const [toX, toY] = await bench.place([0.3, 0.3, 0.4]);
+      await bench.page.mouse.move(x, y);
+      await bench.page.mouse.down();
+      await bench.page.mouse.move(toX, toY, { steps: 12 });
+      const working = await plan.locator(".working").isVisible();
+      const arrows = await bench.page.locator("reed-triangle .plan .shaft").count();
+      const dragged = (await plan.boundingBox())!.height;
+      await bench.page.mouse.up();
+      expect({ working, arrows, dragged }).toEqual({ working: true, arrows: 0, dragged: height });
+      await plan.locator(".stale").waitFor({ state: "detached" });
+      expect(await plan.locator(".working").isVisible()).toBe(false);
+    },
+  );
+
+  walk("a quality lies over the triangle, and a teacher judges it otherwise", async (bench) => {
+    await bench.open(code("Heron", { target: "audition" }));
+    const gains = bench.page.locator("bench-gains");
+    expect(await gains.locator("tbody tr").count()).toBe(8);
+    await gains.getByRole("button", { name: "Steady pitch" }).click();
+    const levels = bench.page.locator("reed-triangle .contours .level");
+    const before = await levels.count();
+    expect(before).toBeGreaterThan(2);
+    expect(await gains.locator(".legend").innerText()).toContain("Common practice, no source.");
+    await gains.locator(".legend summary").click();
+    await gains.getByLabel("All-round reed").fill("4");
+    await gains.getByLabel("All-round reed").press("Enter");
+    expect(await levels.count()).toBeLessThan(before);
+    expect(await gains.locator(".legend").innerText()).toContain("Yours");
+    await gains.getByRole("button", { name: "Back to the values that came with it" }).click();
+    expect(await levels.count()).toBe(before);
+    expect(await gains.locator(".legend").innerText()).toContain("Common practice, no source.");
+    await gains.getByRole("button", { name: "Take it off the triangle" }).click();
+    expect(await levels.count()).toBe(0);
+  });
+
+  walk(
+    "trouble, step by step with a finger on a phone: symptom, likely places, first help, on to the plan",
+    async (bench) => {
+      await bench.open(code("Plover"));
+      const trouble = bench.page.locator("bench-trouble");
+      await trouble.getByRole("button", { name: "Too stiff, tiring" }).tap();
+      expect(await trouble.locator(".sentence").innerText()).toMatch(
+        /On this reed it may come from/,
+      );
+      expect(await trouble.locator("reed-drawing .pointed").count()).toBeGreaterThan(0);
+      expect(await trouble.locator(".pulls reed-compass").count()).toBeGreaterThan(0);
+      expect(
+        await trouble
+          .locator("> section .picked > reed-steps .deed, .picked > reed-steps .deed")
+          .first()
+          .innerText(),
+      ).toMatch(/Flatten the first wire by 0\.03/);
+      await trouble.locator(".done").first().tap();
+      await trouble.getByRole("button", { name: "Take readings, plan again" }).tap();
+      expect((await benchNow(bench)).done).toEqual([[{ action: "flattenFirstWire", amount: 3 }]]);
+      await trouble.getByRole("button", { name: "Then on to the plan" }).tap();
+      expect(
+        await bench.page
+          .locator("bench-plan section.card")
+          .evaluate((card) => card.matches(":focus")),
+      ).toBe(true);
+      await trouble.getByRole("button", { name: "Another symptom" }).tap();
+      expect(await trouble.locator("[data-symptom]").count()).toBe(18);
+      expect(await stickingOut(bench.page)).toEqual([]);
+    },
+    phone,
+  );
+});
+
+describeWalks("stand-ins", (walk) => {
+  walk("one is tried, kept, and taken back, by keyboard alone", async (bench) => {
+    await bench.open(code("Bittern", { page: "bench" }));
+    const { keyboard } = bench.page;
+    const start = (await benchNow(bench)).values;
+    await bench.row("bladeLength").locator(".name").focus();
+    await keyboard.press("Enter");
+    await bench.row("bladeLength").locator(".ask").focus();
+    await keyboard.press("Enter");
+    const panel = bench.page.locator("bench-stand-ins");
+    expect(await panel.locator(".sentence").innerText()).toContain(
+      "Instead of a blade shorter by 0.6 mm:",
+    );
+    await panel.locator(".try").nth(1).focus();
+    await keyboard.press("Enter");
+    const tried = await benchNow(bench);
+    expect(tried.values).not.toEqual(start);
+    expect(await bench.page.locator("reed-triangle .ghost circle").count()).toBe(1);
+    expect(await bench.page.locator("reed-triangle .leftover .shaft").count()).toBe(1);
+    const focused = () => panel.evaluate((element) => element.shadowRoot!.activeElement?.className);
+    expect(await focused()).toBe("keep");
+    await keyboard.press("Tab");
+    await keyboard.press("Enter");
+    expect((await benchNow(bench)).values).toEqual(start);
+    expect(await focused()).toBe("try");
+    await keyboard.press("Enter");
+    await bench.page.waitForTimeout(100);
+    await keyboard.press("Enter"); // keep
+    expect((await benchNow(bench)).values).toEqual(tried.values);
+    expect(await bench.page.locator("reed-triangle .leftover").count()).toBe(0);
+    await keyboard.press("Escape");
+    expect(await panel.count()).toBe(0);
+    expect(
+      await bench.row("bladeLength").evaluate((row) => row.shadowRoot!.activeElement?.className),
+    ).toBe("ask");
+    await bench.button("Undo").click();
+    expect((await benchNow(bench)).values).toEqual(start);
+  });
+
+  walk("the question is turned round, and made larger, in the unit of the gauge", async (bench) => {
+    await bench.open(code("Heron", { page: "bench", unit: "thou" }));
+    await bench.row("spine").locator(".name").click();
+    await bench.page.getByRole("button", { name: "Stand-ins for spine thickness" }).click();
+    const panel = bench.page.locator("bench-stand-ins");
+    await panel.getByLabel("Which way").selectOption("thicker");
+    await panel.getByLabel("By, thou").fill("2");
+    await panel.getByLabel("By, thou").press("Enter");
+    expect(await panel.locator(".sentence").innerText()).toBe(
+      "Instead of a spine thicker by 2.0 thou:",
+    );
+    await panel.getByLabel("To make up for it").check();
+    expect(await panel.locator(".sentence").innerText()).toBe(
+      "To make up for a spine thicker by 2.0 thou:",
+    );
+    expect(await panel.locator("[data-what^='hand']").count()).toBeGreaterThan(0);
+  });
+
+  walk("they open from the recipe on every page, and say why where they cannot", async (bench) => {
+    await bench.open(code("Heron", { page: "lip" }).replace("&page=lip", "&page=bench"));
+    for (const page of ["Plan", "Lip and opening"]) {
+      await tabTo(bench, page).click();
+      await bench.row("tip").locator(".name").click();
+      await bench.page.getByRole("button", { name: "Stand-ins for tip thickness" }).click();
+      expect(await bench.page.locator("bench-stand-ins .sentence").count()).toBe(1);
+      await bench.page.getByRole("button", { name: "Close stand-ins" }).click();
+    }
+    await bench.row("tip").locator(".ask").click();
+    await bench.type("tip", "");
+    expect(await bench.page.locator("bench-stand-ins section").innerText()).toContain(
+      "Tip thickness is not measured: nothing can be said of its stand-ins.",
+    );
+  });
+});
+
+describeWalks("the plan page in every size", (walk) => {
+  for (const width of [280, 320, 768, 1440, 1920]) {
+    walk(
+      `nothing sticks out, no words of the triangle overlap, axe finds nothing: ${width} px`,
+      async (bench) => {
+        await bench.open(
+          code("Bittern", { target: "everyday", layers: ["certainty", "readingLines"] }),
+        );
+        await bench.page.locator("reed-gains .name").first().click();
+        await bench.page.locator("bench-gains .legend summary").click();
+        await bench.page.locator("[data-symptom=lowBumps]").click();
+        await bench.page.locator("bench-plan .done").click();
+        const handle = bench.page.locator("bench-recipe .handle");
+        if (await handle.isVisible()) await handle.click();
+        await bench.row("heart").locator(".name").click();
+        await bench.row("heart").locator(".ask").click();
+        expect(await stickingOut(bench.page)).toEqual([]);
+        expect(await overlapsIn(bench.page)).toEqual([]);
+        expect(await axeProblems(bench.page)).toEqual([]);
+      },
+      { viewport: { width, height: 900 }, colorScheme: width === 768 ? "dark" : "light" },
+    );
+  }
+
+  for (const width of [360, 1440]) {
+    walk(
+      `with text twice as large all of it still has room: ${width} px`,
+      async (bench) => {
+        await bench.open(code("Bittern", { target: "everyday" }));
+        await bench.page.locator("reed-gains .name").nth(4).click();
+        await bench.page.locator("[data-symptom=lowBumps]").click();
+        await bench.page.evaluate(() => {
+          document.documentElement.style.fontSize = "200%";
+          window.dispatchEvent(new Event("resize"));
+        });
+        await bench.page.waitForTimeout(250);
+        expect(await stickingOut(bench.page)).toEqual([]);
+        expect(await overlapsIn(bench.page)).toEqual([]);
+      },
+      { viewport: { width, height: 900 } },
+    );
+  }
+
+  walk(
+    "everything that is pressed is at least 24 px each way on a phone",
+    async (bench) => {
+      await bench.open(code("Bittern", { target: "everyday" }));
+      await bench.page.locator("reed-gains .name").first().tap();
+      await bench.openRecipe();
+      await bench.row("heart").locator(".name").tap();
+      await bench.row("heart").locator(".ask").tap();
+      const small = await bench.page.evaluate(() => {
+        const found: string[] = [];
+        const visit = (root: Document | ShadowRoot): void => {
+          for (const element of root.querySelectorAll<HTMLElement>("*")) {
+            if (element.shadowRoot) visit(element.shadowRoot);
+            if (!element.matches("button, select, input, summary")) continue;
+            const target = element.matches("[type=checkbox], [type=radio]")
+              ? element.closest("label")!
+              : element;
+            const { width, height } = target.getBoundingClientRect();
+            if (width > 0 && (width < 24 || height < 24))
+              found.push(element.outerHTML.slice(0, 80));
+          }
+        };
+        visit(document);
+        return found;
+      });
+      expect(small).toEqual([]);
+    },
+    phone,
+  );
+
+  walk(
+    "in forced colours arrows, ring and contours stand out",
+    async (bench) => {
+      await bench.open(code("Bittern", { target: "everyday" }));
+      await bench.page.locator("reed-gains .name").first().click();
+      const paint = (selector: string, property: "stroke" | "fill") =>
+        bench.page
+          .locator(`reed-triangle ${selector}`)
+          .first()
+          .evaluate((part, which) => getComputedStyle(part)[which], property);
+      const ground = await paint(".paper", "fill");
+      for (const line of [".plan .shaft", ".planEnd .ring", ".contours .level"])
+        expect(await paint(line, "stroke"), line).not.toBe(ground);
+    },
+    { forcedColors: "active" },
+  );
+});
