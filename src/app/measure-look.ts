@@ -97,8 +97,9 @@ export class MeasureLook extends LitElement {
       ${bassoonSymptoms.soundness.map((check) => this.#check(check))} ${this.#stopped()}`;
   }
 
-  #check({ id, look: what, firstHelp }: SoundnessCheck) {
+  #check({ id }: SoundnessCheck) {
     const words = this.text.measure.sound;
+    const { look: what, firstHelp } = words.looks[id]!;
     const answer = this.sheet.sound[id] ?? (this.bench.unsound.includes(id) ? "not" : undefined);
     const point = (): boolean => this.dispatchEvent(new FeaturePointedEvent(placeOfLook[id]));
     return html`<fieldset @pointerenter=${point} @focusin=${point}>
@@ -114,7 +115,7 @@ export class MeasureLook extends LitElement {
             />${words[one]}</label
           >`,
       )}
-      ${answer === "not" ? html`<p class="help">${words.firstHelp(firstHelp.replace(/\.$/, ""))}</p>` : nothing}
+      ${answer === "not" ? html`<p class="help">${words.firstHelp(firstHelp)}</p>` : nothing}
     </fieldset>`;
   }
 

@@ -114,7 +114,8 @@ export class MeasurePaper extends LitElement {
       </header>
       <ol>
         ${bassoonSymptoms.soundness.map(
-          ({ id, look: what }) => html`<li>${tick(sheet?.sound[id] === "ok", what)}</li>`,
+          ({ id }) =>
+            html`<li>${tick(sheet?.sound[id] === "ok", text.measure.sound.looks[id]!.look)}</li>`,
         )}
       </ol>
       <table>

@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature, ReedModel, Values } from "../engine/model.js";
+import { crossChecks } from "../reed/cross-checks.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { MeasuringStep } from "../reed/measuring-steps.js";
 import { readingText, typedValue, unitSign } from "../reed/reading-text.js";
@@ -11,6 +12,7 @@ import { HingingChoice, type HingingPickedEvent } from "../widgets/hinging-choic
 import { look } from "../widgets/look.js";
 import { NumberPad, type PadKeyEvent } from "../widgets/number-pad.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { checkText } from "./check-text.js";
 import { measureStepStyle } from "./measure-step-style.js";
 import { slipButtons } from "./slip-buttons.js";
 import { takenReadings } from "./taken-readings.js";
@@ -189,6 +191,9 @@ export class MeasureStep extends LitElement {
       words: text.measure.step,
       shown: (value) => this.#withUnit(value),
       isOnePlace: step.places.length === 1,
+      warnings: crossChecks(this.values, { [step.feature]: readings })
+        .filter(({ features }) => features.includes(step.feature))
+        .map((one) => checkText(one, this.model, this.unit, text)),
       remove: (index) => this.#set(readings.filter((_, i) => i !== index)),
     });
   }

@@ -3,11 +3,12 @@ import type { Feature, FeatureId, ReedModel } from "../engine/model.js";
 import { mostUsefulReading } from "../engine/next-reading.js";
 import { bassoonActions } from "../reed/bassoon.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { crossChecks, type CrossCheck } from "../reed/cross-checks.js";
+import { crossChecks } from "../reed/cross-checks.js";
 import { measuringSteps } from "../reed/measuring-steps.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { checkText } from "./check-text.js";
 import { gaugeErrors } from "./gauge-errors.js";
 import type { Moment } from "./moment.js";
 
@@ -146,29 +147,12 @@ export class MeasureSummary extends LitElement {
               ${found.map(
                 (one) =>
                   html`<li>
-                    ${this.#checkText(one)} ${one.features.map((feature) => this.#goTo(feature))}
+                    ${checkText(one, this.model, this.moment.bench.unit, this.text)}
+                    ${one.features.map((feature) => this.#goTo(feature))}
                   </li>`,
               )}
             </ul>`
       }`;
-  }
-
-  #checkText({ kind, features, spread = 0 }: CrossCheck): string {
-    const words = this.text.measure.checks;
-    const [first, second] = features.map((id) => this.#feature(id).label);
-    const apart = this.#withUnit(this.#feature(features[0]!), spread);
-    switch (kind) {
-      case "centreThinnerThanSide":
-        return words.centreThinnerThanSide(first!, second!);
-      case "unevenQuarters":
-        return words.unevenQuarters(first!, apart);
-      case "bladesDiffer":
-        return words.bladesDiffer(first!, apart);
-      case "collarsDiffer":
-        return words.collarsDiffer(apart);
-      default:
-        return words[kind];
-    }
   }
 
   #table() {

@@ -7,13 +7,15 @@ export interface TakenWords {
   readonly shown: (value: number) => string;
   /** Whether they are repeats of one place rather than readings of several. */
   readonly isOnePlace: boolean;
+  /** What does not go together with them. */
+  readonly warnings: readonly string[];
   readonly remove: (index: number) => void;
 }
 
 /** The readings of a step that were taken, each with a button that takes it out, and their mean. */
 export function takenReadings(
   readings: readonly number[],
-  { words, shown, isOnePlace, remove }: TakenWords,
+  { words, shown, isOnePlace, warnings, remove }: TakenWords,
 ): TemplateResult {
   const mean = readings.reduce((sum, one) => sum + one, 0) / readings.length;
   return html`<div class="taken">
@@ -28,6 +30,7 @@ export function takenReadings(
       )}
     </ul>
     ${readings.length > 1 ? html`<p>${words.mean(shown(mean), readings.length)}</p>` : nothing}
+    ${warnings.map((warning) => html`<p class="problem">${warning}</p>`)}
     ${isOnePlace && readings.length > 1 ? html`<p class="soft">${words.repeats}</p>` : nothing}
   </div>`;
 }

@@ -1,5 +1,6 @@
 import type { FeatureId } from "../engine/model.js";
 import type { Place } from "./measuring-steps.js";
+import { bassoonSymptoms } from "./symptoms.js";
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
@@ -120,7 +121,10 @@ export const measureWords = {
       "A reed that leaks or is uneven is at no place of the triangle. Six looks before measuring.",
     ok: "fine",
     not: "not so",
-    firstHelp: (help: string): string => `First help: ${help}.`,
+    looks: Object.fromEntries(
+      bassoonSymptoms.soundness.map(({ id, look, firstHelp }) => [id, { look, firstHelp }]),
+    ) as Readonly<Record<string, { readonly look: string; readonly firstHelp: string }>>,
+    firstHelp: (help: string): string => `First help: ${help}`,
     stopped: "This reed is not sound, so it gets no place in the triangle until that is mended.",
     overrule: "Place it all the same",
     overruled: "It is placed all the same. What is not sound can outweigh every reading.",

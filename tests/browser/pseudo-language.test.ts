@@ -138,6 +138,45 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
     await page.close();
   });
 
+  test("every sentence of the guided sheet is in the catalogue: only the model's own names stay", async () => {
+    const labels = bassoonModel.features.map(({ label }) => label.toLowerCase());
+    const left = new Set<string>();
+    for (const step of [0, 1, 2, 6, 11, 14, 15, 16]) {
+      const page = await speak(
+        "rtl",
+        1440,
+        encodeBench(
+          {
+            ...newBench(bassoonModel),
+            reed: "Q",
+            values: { wings: 0.3, heart: 0.2 },
+            page: "measure",
+          },
+          bassoonModel,
+        ),
+      );
+      const jump = page.locator("measure-page select").last();
+      await jump.selectOption(String(step));
+      const words = await page.locator("measure-page").evaluate((host) => {
+        const found: string[] = [];
+        const visit = (node: Node): void => {
+          if (node instanceof Element && ["STYLE", "OPTION"].includes(node.tagName)) return;
+          if (node instanceof Element && node.shadowRoot) visit(node.shadowRoot);
+          if (node.nodeType === Node.TEXT_NODE) found.push(node.textContent ?? "");
+          node.childNodes.forEach(visit);
+        };
+        visit(host);
+        return found;
+      });
+      for (const one of words) {
+        const rest = labels.reduce((text, label) => text.replaceAll(label, ""), one.toLowerCase());
+        if (/[a-z]{3,}/.test(rest)) left.add(one.trim());
+      }
+      await page.close();
+    }
+    expect([...left]).toEqual([]);
+  });
+
   test("a script from right to left turns the page, and the corners of the triangle stay", async () => {
     const page = await speak("rtl", 1440);
     const seen = await page.evaluate(() => {
