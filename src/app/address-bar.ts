@@ -1,8 +1,16 @@
+import { Deadline } from "./deadline.js";
+
+/** What the address bar is told: the bench's code, and what no link holds but a reload brings back. */
+export interface Told {
+  readonly code: string;
+  readonly beside: unknown;
+}
+
 /** The address bar as the bench's compact form: told after the fact, asked only on opening and when a link is followed. */
 export class AddressBar {
   readonly #window: Window;
   readonly #onOpened: (code: string) => void;
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #rest = new Deadline(() => this.#flush());
   #written: string;
 
   constructor(page: Window, onOpened: (code: string) => void) {
@@ -22,18 +30,18 @@ export class AddressBar {
   }
 
   disconnect(): void {
-    clearTimeout(this.#timer);
+    this.#rest.clear();
     this.#window.removeEventListener("hashchange", this.#onHash);
     this.#window.removeEventListener("pagehide", this.#flush);
   }
 
-  /** Browsers refuse more than some 200 changes in half a minute, so a drag is written when it rests. */
-  tell(code: string, beside: unknown): void {
-    if (code === this.#pending && beside === this.#beside) return;
-    this.#pending = code;
-    this.#beside = beside;
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(this.#flush, 200);
+  /**
+   * Browsers refuse more than some 200 changes in half a minute, so a drag is written when it rests; only then are the code
+   * and what lies beside it made.
+   */
+  tell(make: () => Told): void {
+    this.#pending = make;
+    this.#rest.set(200);
   }
 
   /** The whole address for a code. */
@@ -41,8 +49,7 @@ export class AddressBar {
     return `${this.#window.location.href.split("#")[0]}#${code}`;
   }
 
-  #pending: string | undefined;
-  #beside: unknown;
+  #pending: (() => Told) | undefined;
 
   /** What was told beside the code the last time, if this page was left with that code: it outlasts a reload, no more. */
   beside(): unknown {
@@ -51,18 +58,19 @@ export class AddressBar {
   }
 
   readonly #flush = (): void => {
-    clearTimeout(this.#timer);
-    if (this.#pending === undefined) return;
-    this.#written = this.#pending;
-    const kept = { code: this.#pending, beside: this.#beside };
-    this.#window.history.replaceState(kept, "", `#${this.#pending}`);
+    this.#rest.clear();
+    if (!this.#pending) return;
+    const told = this.#pending();
+    this.#pending = undefined;
+    this.#written = told.code;
+    this.#window.history.replaceState(told, "", `#${told.code}`);
   };
 
   readonly #onHash = (): void => {
     if (this.code() === this.#written) return;
     this.#written = this.code();
     this.#pending = undefined;
-    clearTimeout(this.#timer);
+    this.#rest.clear();
     this.#onOpened(this.code());
   };
 }

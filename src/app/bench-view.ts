@@ -82,9 +82,14 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
       coverage: layers.includes("coverage95") ? 0.95 : 0.68,
       ...(layers.includes("gaugeAlone") ? { recipeScatter: 0 } : {}),
     }),
-    gaugeEllipse: certaintyEllipse(map, { gaugeError, recipeScatter: 0 }),
+    // Only words ask for these two, and words have their own pace.
+    get gaugeEllipse() {
+      return certaintyEllipse(map, { gaugeError, recipeScatter: 0 });
+    },
     ...(ghost ? { ghost } : {}),
-    sentence: describeReed({ model, values, place: { map, placed }, doubt }, text),
+    get sentence() {
+      return describeReed({ model, values, place: { map, placed }, doubt }, text);
+    },
     earlier: state.past.at(-1)?.bench.values ?? {},
     stoppedBy: followPoint(model, present)?.limits ?? [],
   };

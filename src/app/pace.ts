@@ -1,3 +1,5 @@
+import { Deadline } from "./deadline.js";
+
 /** Changes that follow each other faster than this are a hurry, ms: a drag brings one a frame, a key at most thirty a second. */
 const hurry = 30;
 
@@ -7,17 +9,16 @@ const hurry = 30;
  */
 export class Pace<T> {
   readonly #milliseconds: number;
-  readonly #renew: () => void;
   #held: T | undefined;
   #newest: T | undefined;
   #came = -Infinity;
   #renewed = -Infinity;
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #late: Deadline;
 
   /** `renew` is called when something newer waits and its time has come. */
   constructor(milliseconds: number, renew: () => void) {
     this.#milliseconds = milliseconds;
-    this.#renew = renew;
+    this.#late = new Deadline(renew);
   }
 
   /** What to show now: the fresh thing, or the one shown last. Outside a gesture nothing waits. */
@@ -28,8 +29,7 @@ export class Pace<T> {
     const wait = this.#renewed + this.#milliseconds - now;
     if (this.#held !== undefined && hurried && wait > 0) {
       // Beyond its time, so that while moves keep coming one of them does it, in the frame that is drawn anyway.
-      clearTimeout(this.#timer);
-      this.#timer = setTimeout(this.#renew, wait + 40);
+      if (!this.#late.isSet) this.#late.set(wait + 40);
       return this.#held;
     }
     this.stop();
@@ -39,7 +39,6 @@ export class Pace<T> {
   }
 
   stop(): void {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
+    this.#late.clear();
   }
 }

@@ -138,7 +138,8 @@ export class ReedpointApp extends LitElement {
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     const { bench, readings, sheet } = next.present;
-    this.#address.tell(encodeBench(bench, this.#model), { readings, sheet });
+    const code = (): string => encodeBench(bench, this.#model);
+    this.#address.tell(() => ({ code: code(), beside: { readings, sheet } }));
     // The end of a gesture says nothing of its own: what the gesture did is about to be told.
     if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));

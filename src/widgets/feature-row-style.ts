@@ -3,6 +3,8 @@ import { css } from "lit";
 /** A row is one line where there is room, two on a phone. */
 export const featureRowStyle = css`
   :host {
+    contain: layout style;
+    isolation: isolate; /* painted by itself: a slider's drag leaves the other rows as they are */
     display: block;
     container-type: inline-size;
   }

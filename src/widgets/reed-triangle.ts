@@ -1,4 +1,4 @@
-import { LitElement, html, nothing, type PropertyValues } from "lit";
+import { LitElement, html, noChange, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
 import { blendDistance, type Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
@@ -144,7 +144,7 @@ export class ReedTriangle extends LitElement {
       viewBox="0 0 ${round(width)} ${round(height)}"
       role="img"
       class=${this.advice?.contours ? "judged" : nothing}
-      aria-label=${this.description}
+      aria-label=${this.#drag.isDragging ? noChange : this.description}
       @touchstart=${this.#drag.onTouch}
       @pointerdown=${this.#drag.onDown}
       @pointermove=${this.#drag.onMove}
@@ -254,6 +254,7 @@ export class ReedTriangle extends LitElement {
   }
 
   #end(): void {
+    this.requestUpdate(); // what it shows was not said while it was dragged
     this.#gestureOpen = false;
     this.#keyBlend = undefined;
     this.dispatchEvent(new GestureEndedEvent());
