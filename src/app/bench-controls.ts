@@ -4,17 +4,18 @@ import { ownTarget } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { targetOf } from "../reed/targets.js";
 import { define } from "../widgets/define.js";
-import type { BlendPickedEvent } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
 import { ReedShares } from "../widgets/reed-shares.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { OwnTarget } from "./own-target.js";
 import { BenchOptions } from "./bench-options.js";
 import type { Shown } from "./bench-words.js";
 import { DrawnTable } from "./drawn-table.js";
 import { targetLine } from "./target-line.js";
 import { PictureButtons } from "./picture-buttons.js";
 
+define("own-target", OwnTarget);
 define("reed-shares", ReedShares);
 define("bench-options", BenchOptions);
 define("drawn-table", DrawnTable);
@@ -36,18 +37,9 @@ export class BenchControls extends LitElement {
         grid-template-columns: minmax(0, 1fr);
         gap: 0.75rem;
       }
-      .panel {
-        padding: 0.7rem 0.9rem;
-        border: 1px solid var(--rule);
-        border-radius: 10px;
-        background: var(--card);
-      }
       .answer {
         max-width: 38em;
         margin: 0;
-      }
-      .panel h3 {
-        margin-bottom: 0.2rem;
       }
       details summary {
         min-height: 1.75rem;
@@ -69,7 +61,7 @@ export class BenchControls extends LitElement {
         picture-buttons,
         .toPlan,
         details,
-        .panel {
+        own-target {
           display: none;
         }
       }
@@ -146,23 +138,8 @@ export class BenchControls extends LitElement {
   }
 
   #ownTarget() {
-    const { text, drawn } = this;
-    const { bench } = drawn.state.present;
-    if (bench.target !== ownTarget) return nothing;
-    return html`<section class="panel">
-      <h3>${text.target.ownShares}</h3>
-      <reed-shares
-        .blend=${bench.aim}
-        .name=${text.target.ownShares}
-        .text=${text}
-        @blend-picked=${this.#onAim}
-      ></reed-shares>
-    </section>`;
-  }
-
-  #onAim(event: BlendPickedEvent): void {
-    event.stopPropagation(); // it is the target that moves, not the reed
-    const { blend: aim, gesture } = event;
-    this.dispatchEvent(new BenchActionEvent({ type: "aim-moved", aim, gesture: `aim-${gesture}` }));
+    const { target, aim } = this.drawn.state.present.bench;
+    if (target !== ownTarget) return nothing;
+    return html`<own-target .aim=${aim} .text=${this.text}></own-target>`;
   }
 }

@@ -5,7 +5,6 @@ import { ownTarget } from "../reed/bench.js";
 import type { Sitting } from "../reed/done-steps.js";
 import { doubtLeast } from "../reed/sentence.js";
 import { define } from "../widgets/define.js";
-import type { BlendPickedEvent } from "../widgets/events.js";
 import type { StepDoneEvent } from "../widgets/advice-events.js";
 import { look } from "../widgets/look.js";
 import { ReedShares } from "../widgets/reed-shares.js";
@@ -13,6 +12,7 @@ import { ReedSteps } from "../widgets/reed-steps.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { today } from "./advice-state.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { OwnTarget } from "./own-target.js";
 import { MovesPickedEvent } from "./bench-options.js";
 import type { BenchAction } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
@@ -22,6 +22,7 @@ import type { PlanView, ToldPlan } from "./plan-view.js";
 import { movesChoice, targetChoice } from "./target-choice.js";
 import { doneText } from "./told-advice.js";
 
+define("own-target", OwnTarget);
 define("reed-steps", ReedSteps);
 define("reed-shares", ReedShares);
 
@@ -170,18 +171,9 @@ export class BenchPlan extends LitElement {
   }
 
   #ownTarget() {
-    const { text, shown } = this;
-    const { bench } = shown.state.present;
-    if (bench.target !== ownTarget) return nothing;
-    return html`<section class="own noPrint">
-      <h3>${text.target.ownShares}</h3>
-      <reed-shares
-        .blend=${bench.aim}
-        .name=${text.target.ownShares}
-        .text=${text}
-        @blend-picked=${this.#onAim}
-      ></reed-shares>
-    </section>`;
+    const { target, aim } = this.shown.state.present.bench;
+    if (target !== ownTarget) return nothing;
+    return html`<own-target .aim=${aim} .text=${this.text}></own-target>`;
   }
 
   /** On the panel itself: where who has entered readings, or comes from a trouble, goes on. */
@@ -194,12 +186,6 @@ export class BenchPlan extends LitElement {
   #onDone({ action, amount, readings }: StepDoneEvent): void {
     this.#act({ type: "step-done", step: { action, amount }, readings });
     this.focus();
-  }
-
-  #onAim(event: BlendPickedEvent): void {
-    event.stopPropagation(); // it is the target that moves, not the reed
-    const { blend: aim, gesture } = event;
-    this.#act({ type: "aim-moved", aim, gesture: `aim-${gesture}` });
   }
 
   #act(action: BenchAction): void {

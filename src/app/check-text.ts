@@ -1,7 +1,7 @@
 import type { ReedModel } from "../engine/model.js";
 import type { Catalogue } from "../reed/catalogue.js";
 import type { CrossCheck } from "../reed/cross-checks.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 
 /** What does not go together in a set of readings, as a sentence. */
@@ -13,7 +13,7 @@ export function checkText(
 ): string {
   const words = text.measure.checks;
   const [first, second] = features.map((id) => model.features.find((one) => one.id === id)!);
-  const apart = `${readingText(first!, spread, unit, text)} ${unitSign(first!, unit, text)}`.trim();
+  const apart = readingWithUnit(first!, spread, unit, text);
   switch (kind) {
     case "centreThinnerThanSide":
       return words.centreThinnerThanSide(first!.label, second!.label);

@@ -3,7 +3,7 @@ import { centreBlend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { allRoundValues } from "../reed/bench.js";
 import type { Catalogue } from "../reed/catalogue.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit } from "../reed/reading-text.js";
 import { targetOf } from "../reed/targets.js";
 import type { LengthUnit } from "../reed/units.js";
 import type { BenchState } from "./bench-state.js";
@@ -122,6 +122,5 @@ function lengthText(
   text: Catalogue,
 ): (value: number) => string {
   const feature = model.features.find(({ id }) => id === "heart")!;
-  return (value) =>
-    `${readingText(feature, value, unit, text)} ${unitSign(feature, unit, text)}`.trim();
+  return (value) => readingWithUnit(feature, value, unit, text);
 }

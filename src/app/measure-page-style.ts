@@ -11,42 +11,6 @@ export const measurePageStyle = css`
     max-width: 72rem;
     margin-inline: auto;
   }
-  header {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.3rem 1.5rem;
-    align-items: center;
-    justify-content: space-between;
-    margin-bottom: 0.8rem;
-  }
-  .progress {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.1rem 0.8rem;
-    align-items: center;
-    margin: 0;
-  }
-  .progress span {
-    color: var(--ink-soft);
-    overflow-wrap: anywhere;
-  }
-  progress {
-    width: 9rem;
-    accent-color: var(--accent);
-  }
-  .jump {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.4rem;
-    align-items: center;
-    max-width: 100%;
-    color: var(--ink-soft);
-  }
-  .jump select {
-    min-width: 0;
-    max-width: 100%;
-    color: var(--ink);
-  }
   .both {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
@@ -86,27 +50,8 @@ export const measurePageStyle = css`
     margin: 0;
   }
   @container (max-width: 30rem) {
-    header {
-      margin-bottom: 0.5rem;
-    }
     .both {
       gap: 0.6rem;
-    }
-    .jump {
-      flex: 1 1 8rem;
-    }
-    .jump span {
-      position: absolute;
-      width: 1px;
-      height: 1px;
-      overflow: hidden;
-      clip-path: inset(50%);
-    }
-    .jump select {
-      width: 100%;
-    }
-    progress {
-      display: none;
     }
   }
   @container (min-width: 48rem) {

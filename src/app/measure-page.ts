@@ -1,9 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
-import { live } from "lit/directives/live.js";
 import type { FeatureId } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { measuringSteps } from "../reed/measuring-steps.js";
-import { lengthUnits, type LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
 import type { FeaturePointedEvent } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
@@ -14,6 +12,7 @@ import { BenchActionEvent } from "./bench-action-event.js";
 import { isUntouched } from "./bench-reed.js";
 import type { BenchAction } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
+import { MeasureHead } from "./measure-head.js";
 import { MeasureLook } from "./measure-look.js";
 import { measurePageStyle } from "./measure-page-style.js";
 import { MeasurePaper } from "./measure-paper.js";
@@ -23,6 +22,7 @@ import { MeasureStep } from "./measure-step.js";
 import { MeasureSummary, type StepAskedEvent } from "./measure-summary.js";
 import { blankSheet } from "./sheet.js";
 
+define("measure-head", MeasureHead);
 define("measure-look", MeasureLook);
 define("measure-start", MeasureStart);
 define("measure-state", MeasureState);
@@ -98,33 +98,13 @@ export class MeasurePage extends LitElement {
     const words = text.measure;
     const { step } = this;
     const atEnd = step === lastStep;
-    return html`<header>
-        <p class="progress">
-          <strong>${words.progress(step + 1, lastStep + 1)}</strong>
-          <span>${words.start.continueWith(this.#name)}</span>
-          <progress max=${lastStep} value=${step} aria-hidden="true"></progress>
-        </p>
-        <label class="jump"
-          ><span>${text.bar.unit}</span>
-          <select @change=${this.#onUnit}>
-            ${lengthUnits.map(
-              (unit) =>
-                html`<option value=${unit} .selected=${live(unit === this.#moment.bench.unit)}>
-                  ${text.units[unit].name}
-                </option>`,
-            )}
-          </select>
-        </label>
-        <label class="jump"
-          ><span>${words.jump}</span>
-          <select @change=${this.#onJump}>
-            ${this.#stepNames().map(
-              (name, i) =>
-                html`<option value=${i} .selected=${live(i === step)}>${i + 1}. ${name}</option>`,
-            )}
-          </select>
-        </label>
-      </header>
+    return html`<measure-head
+        .step=${step}
+        .names=${this.#stepNames()}
+        .reed=${this.#moment.bench.reed || text.bar.allRound}
+        .unit=${this.#moment.bench.unit}
+        .text=${text}
+      ></measure-head>
       <div class="both">
         ${this.#figure(step)}
         <div class="step">
@@ -163,10 +143,6 @@ export class MeasurePage extends LitElement {
 
   get #moment() {
     return this.shown.state.present;
-  }
-
-  get #name(): string {
-    return this.#moment.bench.reed || this.text.bar.allRound;
   }
 
   #stepNames(): string[] {
@@ -281,15 +257,6 @@ export class MeasurePage extends LitElement {
 
   #turn(step: number): void {
     this.#act({ type: "sheet-moved", step: Math.max(0, Math.min(lastStep, step)) });
-  }
-
-  #onJump(event: Event): void {
-    this.#turn(Number((event.target as HTMLSelectElement).value));
-  }
-
-  #onUnit(event: Event): void {
-    const unit = (event.target as HTMLSelectElement).value as LengthUnit;
-    this.#act({ type: "unit-set", unit });
   }
 
   #onStepAsked({ feature }: StepAskedEvent): void {

@@ -4,8 +4,8 @@ import type { Feature, ReedModel, Values } from "../engine/model.js";
 import { crossChecks } from "../reed/cross-checks.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { MeasuringStep } from "../reed/measuring-steps.js";
-import { readingText, typedValue, unitSign } from "../reed/reading-text.js";
-import { riseFrom, slipQuestions, type SlipQuestion } from "../reed/slip-questions.js";
+import { readingText, readingWithUnit, typedValue, unitSign } from "../reed/reading-text.js";
+import { stepReading, type StepReading } from "../reed/step-reading.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
 import { HingingChoice, type HingingPickedEvent } from "../widgets/hinging-choice.js";
@@ -19,12 +19,6 @@ import { takenReadings } from "./taken-readings.js";
 
 define("number-pad", NumberPad);
 define("hinging-choice", HingingChoice);
-
-/** A number that waits for an answer: what was typed as the reading it would be, and what it may have been. */
-interface Asked {
-  readonly value: number;
-  readonly questions: readonly SlipQuestion[];
-}
 
 /**
  * One step of the guided sheet: where and how, one number after another, and a question where a number looks like a slip.
@@ -63,7 +57,7 @@ export class MeasureStep extends LitElement {
   declare typed: string;
   /** The height of a wire, mm, while its width is awaited. */
   declare tall: number | undefined;
-  declare asked: Asked | undefined;
+  declare asked: StepReading | undefined;
   declare problem: string;
   /** One more reading of a place that has been read. */
   declare again: boolean;
@@ -203,7 +197,7 @@ export class MeasureStep extends LitElement {
   }
 
   #withUnit(value: number): string {
-    return `${this.#shown(value)} ${unitSign(this.#feature, this.unit, this.text)}`.trim();
+    return readingWithUnit(this.#feature, value, this.unit, this.text, true);
   }
 
   #onInput(event: Event): void {
@@ -245,7 +239,10 @@ export class MeasureStep extends LitElement {
     const value = typedValue(length, this.typed, this.unit);
     if (value === undefined) this.problem = this.text.measure.step.cannotRead(this.typed);
     else if (step.asks === "heightAndWidth" && this.tall === undefined) this.#waitForWidth(value);
-    else this.#consider(this.#reading(value));
+    else
+      this.#consider(
+        stepReading(this.model, step, this.values, { value, unit: this.unit, tall: this.tall }),
+      );
   }
 
   #waitForWidth(height: number): void {
@@ -253,20 +250,7 @@ export class MeasureStep extends LitElement {
     this.typed = "";
   }
 
-  /** The reading that a number means at this step, with what may be wrong with it. */
-  #reading(value: number): Asked {
-    const { step, model, unit } = this;
-    const feature = this.#feature;
-    const spine = this.values["spine"];
-    if (step.asks === "thicknessOverSpine" && spine !== undefined) {
-      const { rise, questions } = riseFrom(feature, spine, { value, unit });
-      return { value: rise, questions };
-    }
-    const read = step.asks === "heightAndWidth" ? this.tall! / value : value;
-    return { value: read, questions: slipQuestions(model, feature, { value: read, unit }) };
-  }
-
-  #consider(asked: Asked): void {
+  #consider(asked: StepReading): void {
     if (!Number.isFinite(asked.value)) this.problem = this.text.measure.step.cannotRead(this.typed);
     else if (asked.questions.length > 0) this.asked = asked;
     else this.#take(asked.value);

@@ -5,7 +5,7 @@ import { bassoonActions } from "../reed/bassoon.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { crossChecks } from "../reed/cross-checks.js";
 import { measuringSteps } from "../reed/measuring-steps.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingText, readingWithUnit } from "../reed/reading-text.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import { checkText } from "./check-text.js";
@@ -216,6 +216,6 @@ export class MeasureSummary extends LitElement {
 
   #withUnit(feature: Feature, value: number): string {
     const { unit } = this.moment.bench;
-    return `${readingText(feature, value, unit, this.text)} ${unitSign(feature, unit, this.text)}`.trim();
+    return readingWithUnit(feature, value, unit, this.text);
   }
 }

@@ -1,4 +1,4 @@
-import { LitElement, html, nothing, type PropertyValues } from "lit";
+import { LitElement, html, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
@@ -29,6 +29,7 @@ import { ReadingsDialog } from "./readings-dialog.js";
 import { BenchGrid } from "./bench-grid.js";
 import type { Shown } from "./bench-words.js";
 import { Pace } from "./pace.js";
+import { NoticeBar } from "./notice-bar.js";
 import { PageTabs } from "./page-tabs.js";
 import { PageRoom } from "./page-room.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
@@ -39,6 +40,7 @@ import { undoKey } from "./undo-key.js";
 import { setTheme, type Theme } from "./theme.js";
 
 define("bench-header", BenchHeader);
+define("notice-bar", NoticeBar);
 define("page-tabs", PageTabs);
 define("bench-grid", BenchGrid);
 define("readings-dialog", ReadingsDialog);
@@ -183,7 +185,11 @@ export class ReedpointApp extends LitElement {
         .text=${this.text}
         @bench-action=${this.#onAction}
       ></page-tabs>
-      ${this.#noticeBar()}
+      <notice-bar
+        .words=${this.notice}
+        .text=${this.text}
+        @notice-closed=${this.#closeNotice}
+      ></notice-bar>
       <readings-dialog
         class="noPrint"
         .model=${this.#model}
@@ -217,14 +223,6 @@ export class ReedpointApp extends LitElement {
       </div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
-  }
-
-  #noticeBar() {
-    if (!this.notice) return nothing;
-    return html`<p class="notice" role="alert">
-      <span>${this.notice}</span>
-      <button @click=${this.#closeNotice}>${this.text.bar.close}</button>
-    </p>`;
   }
 
   #closeNotice(): void {

@@ -1,6 +1,6 @@
 import type { ReedModel } from "../engine/model.js";
 import type { Catalogue } from "./catalogue.js";
-import { readingText, unitSign } from "./reading-text.js";
+import { readingWithUnit } from "./reading-text.js";
 import type { AmountText } from "./stand-in-sentences.js";
 import type { LengthUnit } from "./units.js";
 
@@ -12,6 +12,6 @@ import type { LengthUnit } from "./units.js";
 export function amountText(model: ReedModel, unit: LengthUnit, text: Catalogue): AmountText {
   return (id, size) => {
     const feature = model.features.find((one) => one.id === id)!;
-    return `${readingText(feature, size, unit, text)} ${unitSign(feature, unit, text)}`.trim();
+    return readingWithUnit(feature, size, unit, text);
   };
 }

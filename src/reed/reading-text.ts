@@ -32,6 +32,21 @@ export function unitSign(feature: Feature, unit: LengthUnit, text: Catalogue): s
   return feature.unit === "mm" ? text.units[unit].sign : "";
 }
 
+/**
+ * A feature's value with its unit, as the user's gauge shows it: "0.24 mm", "0.72".
+ *
+ * @example readingWithUnit(spine, 0.5, "mm", english) → "0.50 mm"
+ */
+export function readingWithUnit(
+  feature: Feature,
+  value: number,
+  unit: LengthUnit,
+  text: Catalogue,
+  exact = false,
+): string {
+  return `${readingText(feature, value, unit, text, exact)} ${unitSign(feature, unit, text)}`.trim();
+}
+
 /** The unit as it is spoken. */
 export function unitSpoken(feature: Feature, unit: LengthUnit, text: Catalogue): string {
   return feature.unit === "mm" ? text.units[unit].spoken : "";

@@ -5,7 +5,7 @@ import { nearestBlend } from "../engine/nearest-blend.js";
 import type { Blend } from "../engine/blend.js";
 import { pullDirection } from "../drawing/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { look } from "./look.js";
 
@@ -256,6 +256,6 @@ export class ReedComparison extends LitElement {
 
   #shown(id: FeatureId, value: number): string {
     const feature = this.model.features.find((one) => one.id === id)!;
-    return `${readingText(feature, value, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`.trim();
+    return readingWithUnit(feature, value, this.unit, this.text);
   }
 }

@@ -8,7 +8,7 @@ import { reedLayout, type ReedLayout } from "../drawing/reed-layout.js";
 import { round } from "../drawing/triangle-layout.js";
 import { allRoundValues } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { AtRest } from "./at-rest.js";
 import { dimensionMark } from "./dimension-mark.js";
@@ -143,7 +143,7 @@ export class ReedDrawing extends LitElement {
 
   #shown(id: FeatureId, value: number): string {
     const feature = this.model.features.find((one) => one.id === id)!;
-    return `${readingText(feature, value, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`.trim();
+    return readingWithUnit(feature, value, this.unit, this.text);
   }
 
   /** The drawing as an element of its own, to be saved. */

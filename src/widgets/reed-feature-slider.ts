@@ -4,7 +4,7 @@ import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { pullDirection } from "../drawing/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { allRoundValue, readingText, unitSign, unitSpoken } from "../reed/reading-text.js";
+import { allRoundValue, readingText, readingWithUnit, unitSpoken } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { GestureEndedEvent, ValuePickedEvent } from "./events.js";
 import { look } from "./look.js";
@@ -128,7 +128,7 @@ export class ReedFeatureSlider extends LitElement {
   }
 
   #withUnit(value: number): string {
-    return `${readingText(this.feature, value, this.unit, this.text)} ${unitSign(this.feature, this.unit, this.text)}`.trim();
+    return readingWithUnit(this.feature, value, this.unit, this.text);
   }
 
   /** Value first, then unit, then what it does now. */

@@ -5,7 +5,7 @@ import { round } from "../drawing/triangle-layout.js";
 import type { ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { legendItem } from "./lip-plot.js";
 import { lipStyle } from "./lip-style.js";
@@ -150,6 +150,6 @@ export class ReedLipOpening extends LitElement {
   /** m → the user's unit. */
   #length(id: string, metres: number): string {
     const feature = this.model.features.find((one) => one.id === id)!;
-    return `${readingText(feature, metres * 1000, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`;
+    return readingWithUnit(feature, metres * 1000, this.unit, this.text);
   }
 }

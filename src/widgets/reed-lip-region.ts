@@ -7,7 +7,7 @@ import { vibratingView } from "../drawing/vibrating-view.js";
 import type { ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
-import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { AtRest } from "./at-rest.js";
 import { lampPicture } from "./lamp-picture.js";
@@ -176,6 +176,6 @@ export class ReedLipRegion extends LitElement {
 
   #length(millimetres: number): string {
     const feature = this.model.features.find(({ id }) => id === "bladeLength")!;
-    return `${readingText(feature, millimetres, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`;
+    return readingWithUnit(feature, millimetres, this.unit, this.text);
   }
 }

@@ -4,7 +4,7 @@ import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
 import { unevenness } from "../reed/uneven.js";
-import { allRoundValue, readingText, unitSign } from "../reed/reading-text.js";
+import { allRoundValue, readingWithUnit } from "../reed/reading-text.js";
 import { define } from "./define.js";
 import { look } from "./look.js";
 import { ReedFeatureRow } from "./reed-feature-row.js";
@@ -132,8 +132,8 @@ export class ReedRecipe extends LitElement {
     const feature = this.model.features.find((one) => one.id === id)!;
     const uneven = unevenness(id, all);
     if (!uneven) return this.text.recipe.repeats(all.length);
-    const spread = `${readingText(feature, uneven.spread, this.unit, this.text)} ${unitSign(feature, this.unit, this.text)}`;
-    return this.text.recipe.uneven(feature.label, spread.trim());
+    const spread = readingWithUnit(feature, uneven.spread, this.unit, this.text);
+    return this.text.recipe.uneven(feature.label, spread);
   }
 
   #ratios() {
