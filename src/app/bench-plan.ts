@@ -21,6 +21,7 @@ import { isUnsound } from "./measured-map.js";
 import type { PlanView, ToldPlan } from "./plan-view.js";
 import { movesChoice, targetChoice } from "./target-choice.js";
 import { doneText } from "./told-advice.js";
+import { unsoundText } from "./unsound-text.js";
 
 define("own-target", OwnTarget);
 define("reed-steps", ReedSteps);
@@ -76,7 +77,7 @@ export class BenchPlan extends LitElement {
     const words = text.planPage.plan;
     const { bench } = shown.state.present;
     if (bench.target === "") return html`<p>${words.pick}</p>`;
-    if (isUnsound(bench)) return html`<p>${text.sentence.unsound}</p>`;
+    if (isUnsound(bench)) return html`<p>${unsoundText(bench, text)}</p>`;
     if (!shown.view.placed) return html`<p>${words.noPlace}</p>`;
     if (!plan) return html`<p class="soft">${words.working}</p>`;
     if ((shown.view.doubt ?? 0) > doubtLeast)

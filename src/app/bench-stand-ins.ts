@@ -14,6 +14,7 @@ import type { BenchAction, BenchState } from "./bench-state.js";
 import { isUnsound, mapFor } from "./measured-map.js";
 import { standInList, type Offer, type StandInList } from "./stand-in-list.js";
 import { standInsStyle } from "./stand-ins-style.js";
+import { unsoundText } from "./unsound-text.js";
 
 /**
  * What stands in for a feature: what is asked, the list in the trade's words, and each to be tried, kept or taken back.
@@ -71,7 +72,7 @@ export class BenchStandIns extends LitElement {
     const words = this.text.planPage.standIns;
     const { bench } = this.state.present;
     const { values } = bench;
-    if (isUnsound(bench)) return this.text.sentence.unsound;
+    if (isUnsound(bench)) return unsoundText(bench, this.text);
     if (values[id] === undefined) return words.notMeasured(label);
     return mapFor(this.state.model, values) ? "" : words.noPlace;
   }

@@ -24,6 +24,7 @@ import { planPageStyle } from "./plan-page-style.js";
 import { spokenOf } from "./stand-in-list.js";
 import { doneText } from "./told-advice.js";
 import { troubleStyle } from "./trouble-style.js";
+import { unsoundText } from "./unsound-text.js";
 
 define("reed-steps", ReedSteps);
 define("reed-drawing", ReedDrawing);
@@ -61,7 +62,7 @@ export class BenchTrouble extends LitElement {
   #whyNot(): string {
     const { text, shown } = this;
     const { bench } = shown.state.present;
-    return isUnsound(bench) ? text.sentence.unsound : text.planPage.trouble.noPlace;
+    return isUnsound(bench) ? unsoundText(bench, text) : text.planPage.trouble.noPlace;
   }
 
   #soundness() {

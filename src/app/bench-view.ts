@@ -14,6 +14,7 @@ import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
 import { gaugeErrors } from "./gauge-errors.js";
 import { isUnsound, mapFor } from "./measured-map.js";
+import { unsoundText } from "./unsound-text.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
 export interface BenchView {
@@ -58,7 +59,9 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
       pulls: [],
       chain: [],
       earlier: {},
-      sentence: isStopped ? [text.sentence.unsound] : describeReed({ model, values }, text),
+      sentence: isStopped
+        ? [unsoundText(present.bench, text)]
+        : describeReed({ model, values }, text),
       stoppedBy: [],
     };
   const placed = place(map, values);

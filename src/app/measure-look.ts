@@ -90,9 +90,14 @@ export class MeasureLook extends LitElement {
     this.text = english;
   }
 
+  /** On its title: there a new step begins to be read. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("h2")?.focus();
+  }
+
   override render() {
     const words = this.text.measure.sound;
-    return html`<h2>${words.title}</h2>
+    return html`<h2 tabindex="-1">${words.title}</h2>
       <p>${words.explain}</p>
       ${bassoonSymptoms.soundness.map((check) => this.#check(check))} ${this.#stopped()}`;
   }
@@ -123,7 +128,7 @@ export class MeasureLook extends LitElement {
     const words = this.text.measure.sound;
     const { unsound, overruled } = this.bench;
     if (unsound.length === 0) return nothing;
-    return html`<div class="stopped" role="status">
+    return html`<div class="stopped">
       <p>${overruled ? words.overruled : words.stopped}</p>
       <label
         ><input

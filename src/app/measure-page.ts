@@ -19,6 +19,7 @@ import { MeasurePaper } from "./measure-paper.js";
 import { MeasureStart } from "./measure-start.js";
 import { MeasureState } from "./measure-state.js";
 import { MeasureStep } from "./measure-step.js";
+import { nextReadingText } from "./next-reading-text.js";
 import { MeasureSummary, type StepAskedEvent } from "./measure-summary.js";
 import { blankSheet } from "./sheet.js";
 
@@ -112,7 +113,7 @@ export class MeasurePage extends LitElement {
           <div class="turn">
             <button ?disabled=${step === 0} @click=${this.#back}>${words.back}</button>
             ${
-              step >= firstFeature && !atEnd
+              step >= firstFeature && !atEnd && !this.#isRead(step)
                 ? html`<button @click=${this.#skip}>${words.skip}</button>`
                 : nothing
             }
@@ -143,6 +144,11 @@ export class MeasurePage extends LitElement {
 
   get #moment() {
     return this.shown.state.present;
+  }
+
+  #isRead(step: number): boolean {
+    const { feature } = measuringSteps[step - firstFeature]!;
+    return this.#moment.bench.values[feature] !== undefined;
   }
 
   #stepNames(): string[] {
@@ -213,7 +219,7 @@ export class MeasurePage extends LitElement {
 
   #place() {
     const { text } = this;
-    const { view } = this.shown;
+    const { state, view } = this.shown;
     return html`<aside aria-label=${text.triangle.title}>
       <reed-triangle
         still
@@ -224,14 +230,15 @@ export class MeasurePage extends LitElement {
         .text=${text}
       ></reed-triangle>
       <reed-sentence .sentence=${view.sentence}></reed-sentence>
+      ${view.placed && this.step < lastStep ? html`<p>${nextReadingText(state, text)}</p>` : nothing}
     </aside>`;
   }
 
   /** A new step is read from its top, with the cursor in its field. */
   override updated(changed: PropertyValues<this>): void {
     const before = changed.get("shown");
-    const was = before?.state.present.sheet?.step;
-    if (was === undefined || was === this.step) return;
+    if (!before || !this.shown.state.present.sheet) return;
+    if (before.state.present.sheet?.step === this.step) return;
     this.renderRoot.querySelector(".sheet")?.scrollIntoView({ block: "nearest" });
     const part = this.renderRoot.querySelector<LitElement>(".step > :first-child");
     void part?.updateComplete.then(() => part.focus());

@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import type { ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { measuringSteps, type MeasuringStep } from "../reed/measuring-steps.js";
+import { measuringSteps, type MeasuringStep, type Place } from "../reed/measuring-steps.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import { bassoonSymptoms } from "../reed/symptoms.js";
 import { look } from "../widgets/look.js";
@@ -51,13 +51,18 @@ export class MeasurePaper extends LitElement {
       }
       .blank {
         display: inline-block;
-        width: 3.2rem;
+        width: 4.5rem;
         height: 1.1em;
         margin-inline-end: 0.3rem;
         border-bottom: 1px solid var(--ink);
       }
       .readings {
-        min-width: 15rem;
+        min-width: 17rem;
+      }
+      .entry {
+        display: inline-block;
+        margin: 0 0.6rem 0.35rem 0;
+        white-space: nowrap;
       }
       .box {
         display: inline-block;
@@ -134,7 +139,17 @@ export class MeasurePaper extends LitElement {
       <p>${words.unit(text.units[bench.unit].spoken)} ${words.cautions}</p>`;
   }
 
-  #row({ feature: id, places, usual }: MeasuringStep) {
+  /** A line to write on for every number, named where there is more than one. */
+  #blanks(asks: MeasuringStep["asks"], place: Place) {
+    const words = this.text.measure;
+    const names =
+      asks === "heightAndWidth" ? [words.paper.height, words.paper.width] : [words.places[place]];
+    return names.map(
+      (name) => html`<span class="entry">${name} <span class="blank"></span></span>`,
+    );
+  }
+
+  #row({ feature: id, asks, places, usual }: MeasuringStep) {
     const { text, blank } = this;
     const { bench, readings } = this.moment;
     const feature = this.model.features.find((one) => one.id === id)!;
@@ -150,7 +165,7 @@ export class MeasurePaper extends LitElement {
       <td>${shown(usual[0])}–${shown(usual[1])} ${unitSign(feature, bench.unit, text)}</td>
       <td class="readings">
         ${filled.length > 0 ? filled.map(shown).join(", ") : nothing}
-        ${Array.from({ length: left }, () => html`<span class="blank"></span>`)}
+        ${places.slice(places.length - left).flatMap((place) => this.#blanks(asks, place))}
       </td>
     </tr>`;
   }

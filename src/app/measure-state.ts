@@ -75,10 +75,15 @@ export class MeasureState extends LitElement {
     this.wanted = "";
   }
 
+  /** On its title: there a new step begins to be read. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("h2")?.focus();
+  }
+
   override render() {
     const words = this.text.measure.state;
     const { wet } = this.bench;
-    return html`<h2>${words.title}</h2>
+    return html`<h2 tabindex="-1">${words.title}</h2>
       <fieldset>
         <legend>${words.question}</legend>
         ${(["soaked", "dry"] as const).map(

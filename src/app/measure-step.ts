@@ -86,7 +86,6 @@ export class MeasureStep extends LitElement {
     const feature = this.#feature;
     const words = text.measure.step;
     const how = text.measure.steps[step.feature]!;
-    const [low, high] = step.usual.map((value) => this.#shown(value));
     return html`<h2>${feature.label}</h2>
       <dl>
         <dt>${words.where}</dt>
@@ -96,7 +95,7 @@ export class MeasureStep extends LitElement {
         <dt>${words.slip}</dt>
         <dd>${how.slip}</dd>
       </dl>
-      <p class="usual">${words.usual(low!, high!, unitSign(feature, this.unit, text))}</p>
+      <p class="usual">${this.#usual()}</p>
       ${step.asks === "picture" ? this.#pictures() : this.#entry()} ${this.#taken()}`;
   }
 
@@ -117,7 +116,10 @@ export class MeasureStep extends LitElement {
     const { step, readings, text } = this;
     const words = text.measure.step;
     if (readings.length >= step.places.length && !this.again) return undefined;
-    if (step.asks === "heightAndWidth") return this.tall === undefined ? words.height : words.width;
+    if (step.asks === "heightAndWidth")
+      return this.tall === undefined
+        ? words.height
+        : `${words.width} (${words.heightTaken(this.#length(this.tall))})`;
     if (step.asks === "thicknessOverSpine")
       return this.values["spine"] === undefined ? words.rise : words.thickness;
     const place = step.places[readings.length % step.places.length]!;
@@ -185,11 +187,33 @@ export class MeasureStep extends LitElement {
       words: text.measure.step,
       shown: (value) => this.#withUnit(value),
       isOnePlace: step.places.length === 1,
-      warnings: crossChecks(this.values, { [step.feature]: readings })
-        .filter(({ features }) => features.includes(step.feature))
-        .map((one) => checkText(one, this.model, this.unit, text)),
+      warnings: this.#warnings(readings),
       remove: (index) => this.#set(readings.filter((_, i) => i !== index)),
     });
+  }
+
+  /** What most reeds have, of the quantity that is typed. */
+  #usual(): string {
+    const { step, text, unit } = this;
+    const words = text.measure.step;
+    const over = step.asks === "thicknessOverSpine" ? (this.values["spine"] ?? 0) : 0;
+    const [low, high] = step.usual.map((value) => this.#shown(value + over));
+    if (step.asks === "heightAndWidth") return words.usualRoundness(low!, high!);
+    return words.usual(low!, high!, unitSign(this.#feature, unit, text));
+  }
+
+  /** A length that stands for something else, in the unit of the gauge. */
+  #length(millimetres: number): string {
+    const length = { ...this.#feature, unit: "mm" as const };
+    return readingWithUnit(length, millimetres, this.unit, this.text, true);
+  }
+
+  #warnings(readings: readonly number[]): string[] {
+    const { feature } = this.step;
+    const mean = readings.reduce((sum, one) => sum + one, 0) / readings.length;
+    return crossChecks({ ...this.values, [feature]: mean }, { [feature]: readings })
+      .filter(({ features }) => features.includes(feature))
+      .map((one) => checkText(one, this.model, this.unit, this.text));
   }
 
   #shown(value: number): string {
@@ -222,13 +246,20 @@ export class MeasureStep extends LitElement {
       this.enter();
       return;
     }
-    this.typed = key === "erase" ? this.typed.slice(0, -1) : this.typed + key;
+    // After a refused number the next digit begins another one.
+    const refused = this.problem !== "" || this.asked !== undefined;
+    if (key === "erase") this.typed = this.typed.slice(0, -1);
+    else this.typed = refused ? key : this.typed + key;
     this.problem = "";
     this.asked = undefined;
   }
 
   /** Takes what stands in the field; an empty field means: go on. */
   enter(): void {
+    if (this.typed.trim() === "" && this.tall !== undefined) {
+      this.problem = this.text.measure.step.widthMissing;
+      return;
+    }
     if (this.typed.trim() === "" || this.#prompt === undefined) {
       this.#next();
       return;
@@ -264,10 +295,12 @@ export class MeasureStep extends LitElement {
   }
 
   #take(value: number): void {
-    const last = this.readings.length + 1 >= this.step.places.length && !this.again;
+    const readings = [...this.readings, value];
+    const last = readings.length >= this.step.places.length && !this.again;
     this.#clear();
-    this.#set([...this.readings, value]);
-    if (last) this.#next();
+    this.#set(readings);
+    // What does not go together is told here, where it can still be read again.
+    if (last && this.#warnings(readings).length === 0) this.#next();
   }
 
   #set(readings: readonly number[]): void {
@@ -288,7 +321,8 @@ export class MeasureStep extends LitElement {
   }
 
   override focus(): void {
-    this.renderRoot.querySelector<HTMLElement>("input, .again")?.focus();
+    const part = this.step.asks === "picture" ? "hinging-choice" : "input, .again";
+    this.renderRoot.querySelector<HTMLElement>(part)?.focus();
   }
 }
 

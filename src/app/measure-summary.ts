@@ -106,10 +106,15 @@ export class MeasureSummary extends LitElement {
     this.text = english;
   }
 
+  /** On its title: there a new step begins to be read. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("h2")?.focus();
+  }
+
   override render() {
     const words = this.text.measure.summary;
-    return html`<h2>${words.title}</h2>
-      ${this.#suggestion()} ${this.#checks()} ${this.#table()} ${this.#worked()}`;
+    return html`<h2 tabindex="-1">${words.title}</h2>
+      ${this.#again()} ${this.#suggestion()} ${this.#checks()} ${this.#table()} ${this.#worked()}`;
   }
 
   #suggestion() {
@@ -139,11 +144,21 @@ export class MeasureSummary extends LitElement {
     const words = this.text.measure.checks;
     const { bench, readings } = this.moment;
     const found = crossChecks(bench.values, readings);
+    const missing = this.#missing();
     return html`<h3>${words.title}</h3>
       ${
-        found.length === 0
+        found.length === 0 && missing.length === 0
           ? html`<p class="soft">${words.none}</p>`
           : html`<ul>
+              ${missing.map(
+                ({ line, step, name }) =>
+                  html`<li>
+                    ${line}
+                    <button class="link" @click=${() => this.#toStep(step)}>
+                      ${words.toStep(name)}
+                    </button>
+                  </li>`,
+              )}
               ${found.map(
                 (one) =>
                   html`<li>
@@ -153,6 +168,42 @@ export class MeasureSummary extends LitElement {
               )}
             </ul>`
       }`;
+  }
+
+  /** What the sheet still lacks besides readings that were skipped on purpose. */
+  #missing(): { readonly line: string; readonly step: number; readonly name: string }[] {
+    const { text } = this;
+    const words = text.measure.checks;
+    const { bench, readings, sheet } = this.moment;
+    const looks = Object.keys(text.measure.sound.looks);
+    const open = looks.filter((id) => sheet?.sound[id] === undefined).length;
+    const sound = { step: 0, name: text.measure.sound.title };
+    const state = { step: 1, name: text.measure.state.title };
+    const places = measuringSteps.flatMap(({ feature, places: all }, i) => {
+      const read = readings[feature]?.length ?? 0;
+      const { label } = this.#feature(feature);
+      if (read === 0 || read >= all.length) return [];
+      return [{ line: words.placesMissing(label, read, all.length), step: i + 2, name: label }];
+    });
+    return [
+      ...(open > 0 ? [{ ...sound, line: words.soundMissing(open) }] : []),
+      ...(bench.wet === "" ? [{ ...state, line: words.stateMissing }] : []),
+      ...(sheet?.zero ? [] : [{ ...state, line: text.measure.state.zeroMissing }]),
+      ...places,
+    ];
+  }
+
+  #toStep(step: number): void {
+    this.dispatchEvent(new BenchActionEvent({ type: "sheet-moved", step }));
+  }
+
+  /** What was read before something was done to the reed, and not since. */
+  #again() {
+    const { bench, sheet } = this.moment;
+    const ids = Object.keys(sheet?.before ?? {}).filter((id) => bench.values[id] === undefined);
+    if (ids.length === 0) return nothing;
+    const labels = ids.map((id) => this.#feature(id).label);
+    return html`<p>${this.text.measure.summary.workedExplain(labels)}</p>`;
   }
 
   #table() {
@@ -192,15 +243,16 @@ export class MeasureSummary extends LitElement {
     const words = this.text.measure.summary;
     return html`<label
       >${words.worked}
-      <select @change=${this.#onWorked}>
-        <option value="" selected>${words.workedNone}</option>
+      <select>
+        <option value="">${words.workedNone}</option>
         ${bassoonActions.actions.map(({ id, label }) => html`<option value=${id}>${label}</option>`)}
-      </select></label
+      </select>
+      <button @click=${this.#onWorked}>${words.workedGo}</button></label
     >`;
   }
 
-  #onWorked(event: Event): void {
-    const select = event.target as HTMLSelectElement;
+  #onWorked(): void {
+    const select = this.renderRoot.querySelector("select")!;
     const action = bassoonActions.actions.find(({ id }) => id === select.value);
     select.value = "";
     if (!action) return;

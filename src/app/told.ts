@@ -26,6 +26,10 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
         action.type === "aim-moved" ? `${text.target.ownShares}: ${shares(target.blend)}` : "";
       return [where, line, target.why].filter((part) => part !== "").join(" ");
     }
+    case "reed-worked": {
+      const labels = state.model.features.filter(({ id }) => action.features.includes(id));
+      return text.measure.summary.workedExplain(labels.map(({ label }) => label));
+    }
     case "sheet-moved":
     case "zero-set":
       return "";

@@ -391,8 +391,8 @@ export const english = {
       const shown = names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
       return ` Not measured: ${list.format(shown)}, so the place is less sure.`;
     },
-    unsound:
-      "This reed is not sound: it leaks, is cracked or uneven, and has no place in the triangle until that is mended.",
+    unsound: (helps: readonly string[]): string =>
+      `A look before measuring failed, so this reed has no place in the triangle yet. First help: ${helps.join(" ")}`,
     end: ".",
   },
 

@@ -150,6 +150,10 @@ export const measureWords = {
     where: "Where",
     hold: "How",
     slip: "Usual slip",
+    usualRoundness: (low: string, high: string): string =>
+      `Usual roundness, height by width: ${low} to ${high}`,
+    heightTaken: (height: string): string => `height ${height}`,
+    widthMissing: "The width is missing: a wire needs both. Type it, or Back to leave the wire.",
     usual: (low: string, high: string, unit: string): string =>
       `Usual: ${low} to ${high}${unit ? ` ${unit}` : ""}`,
     reading: (place: string): string => (place ? `Reading: ${place}` : "Reading"),
@@ -190,7 +194,7 @@ export const measureWords = {
     thicknessItself: (typed: string): string =>
       `${typed} looks like the thickness itself. Measure the spine first, or type what it exceeds the spine by.`,
     far: (typed: string, low: string, high: string): string =>
-      `${typed} is far from the usual ${low} to ${high}. Is it read rightly?`,
+      `${typed} is outside what most reeds have, ${low} to ${high}. Is it read rightly?`,
     take: (value: string): string => `Take ${value}`,
     keep: (typed: string): string => `Keep ${typed} on purpose`,
     correct: "Type it again",
@@ -199,6 +203,14 @@ export const measureWords = {
   checks: {
     title: "To look at again",
     none: "Nothing contradicts itself.",
+    stateMissing: "Nobody has said whether the reed was soaked or dry.",
+    soundMissing: (count: number): string =>
+      count === 1
+        ? "1 look before measuring is not answered."
+        : `${count} looks before measuring are not answered.`,
+    placesMissing: (label: string, read: number, all: number): string =>
+      `${label}: ${read} of ${all} places are read.`,
+    toStep: (name: string): string => `To: ${name}`,
     gapWiderThanTip:
       "The opening is wider than the gap of this tip can be: one of the two is misread.",
     centreThinnerThanSide: (centre: string, side: string): string =>
@@ -227,6 +239,7 @@ export const measureWords = {
     toBench: "To the bench",
     worked: "Something was done to this reed since",
     workedNone: "nothing",
+    workedGo: "Read again what it touched",
     workedExplain: (labels: readonly string[]): string =>
       `To be read again: ${list.format(labels.map((label) => label.toLowerCase()))}. The old values stand as a guide.`,
     printBlank: "Print a blank sheet",
@@ -240,6 +253,8 @@ export const measureWords = {
     where: "Where and how",
     usual: "Usual",
     reading: "Readings",
+    height: "height",
+    width: "width",
     soaked: "soaked",
     dry: "dry",
     zero: "zero checked",

@@ -49,11 +49,12 @@ function leastThickness({ features }: ReedModel): number {
   return features.find(({ id }) => id === "spine")?.min ?? Infinity;
 }
 
-/** Below 0, or rather a slip than a reed; a ratio upside down is one already above 1.1 or below 0.5. */
+/** Outside what reeds have: rather a slip than a reed, and in any case worth a second look. */
 function isStrange(feature: Feature, value: number): boolean {
   if (value < 0 && feature.min >= 0) return true;
-  if (feature.unit === "ratio") return value > 1.1 || value < 0.5;
-  return isFarOutside(feature, value);
+  if (feature.unit === "ratio" && value > 0 && isUsual(feature, 1 / value) && value > feature.max)
+    return true;
+  return !isUsual(feature, value);
 }
 
 function upsideDown(feature: Feature, value: number): SlipQuestion[] {

@@ -91,6 +91,11 @@ export class HingingChoice extends LitElement {
     </fieldset>`;
   }
 
+  /** On the picture that is picked, or the first. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("input:checked, input")?.focus();
+  }
+
   #picture(value: number, words: string) {
     const { upper, lower } = hingingPicture(value, width - 8, height - 6);
     const box = `${-width / 2} ${-height / 2} ${width} ${height}`;

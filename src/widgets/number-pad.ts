@@ -30,6 +30,9 @@ export class NumberPad extends LitElement {
         direction: ltr; /* number keys stand the same way in every script */
       }
       button {
+        min-width: 0;
+        padding: 0;
+        overflow-wrap: anywhere;
         min-height: 3.25rem;
         font-size: 1.375rem;
         touch-action: manipulation;

@@ -197,7 +197,8 @@ export class ReedDrawing extends LitElement {
     const lens = openingShape(recipe["openingWidth"]!, recipe["openingHeight"]!, scale);
     // Lying, the number stands under the word.
     const caption = (words: string, id: string, y: number): SVGTemplateResult => {
-      const shown = this.#shown(id, recipe[id]!);
+      // What nobody has measured is drawn as on the all-round reed, but has no number.
+      const shown = this.values[id] === undefined ? "–" : this.#shown(id, recipe[id]!);
       return lying
         ? svg`<text y=${round(y)} text-anchor="middle">${words}</text><text y=${round(y + 14)} text-anchor="middle">${shown}</text>`
         : svg`<text y=${round(y)} text-anchor="middle">${words} ${shown}</text>`;

@@ -33,7 +33,7 @@ describe("a reed that is not sound", () => {
     const stopped = run(load, unsound);
     const view = viewBench(stopped, english);
     expect(view.placed).toBeUndefined();
-    expect(sentenceText(view.sentence)).toContain("not sound");
+    expect(sentenceText(view.sentence)).toContain("Seal edge or binding");
     const mended = reduce(stopped, { type: "sound-set", check: "tight", answer: "ok" });
     expect(viewBench(mended, english).placed).toBeDefined();
     const overruled = reduce(stopped, { type: "overruled-set", on: true });

@@ -135,6 +135,7 @@ describeWalks("the guided sheet", (walk) => {
     expect(await page.getByRole("radio", { name: /soaked/ }).isChecked()).toBe(true);
     await steps.selectOption({ label: "17. The sheet so far" });
     await page.getByLabel("Something was done to this reed since").selectOption("clipTip");
+    await page.getByRole("button", { name: "Read again what it touched" }).click();
     await steps.selectOption({ label: "5. Blade length" });
     const field = page.locator("measure-step input");
     expect(await field.getAttribute("placeholder")).toContain("27.7 mm");
