@@ -9,7 +9,7 @@ import { build } from "vite";
 import { writeSchemas } from "./schemas.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const doors = ["engine", "acoustics"];
+const doors = ["engine", "acoustics", "lesson"];
 
 async function buildApp() {
   await build({ root, logLevel: "warn" });

@@ -61,7 +61,8 @@ export const pageNames = ["measure", "bench", "lip"] as const;
 
 const wetNames = ["soaked", "dry"] as const;
 
-const layerNames = [
+/** Everything that can be laid over the triangle. */
+export const layerNames = [
   "readingLines",
   "certainty",
   "gaugeAlone",

@@ -1,0 +1,82 @@
+import { isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, type Document } from "yaml";
+import { pathText, type Keys } from "../reed/problem-at.js";
+import type { TextPlace } from "./lesson.js";
+
+/** Where a field begins: its name, and its value. */
+interface FieldPlace {
+  readonly key: TextPlace;
+  readonly value: TextPlace;
+}
+
+/** A piece of YAML as plain data, with the place of every field, and what the reader could not make out. */
+export interface ReadYaml {
+  /** `undefined` when there are faults. */
+  readonly data: unknown;
+  readonly places: ReadonlyMap<string, FieldPlace>;
+  readonly faults: readonly { readonly place: TextPlace; readonly message: string }[];
+}
+
+/**
+ * Reads a piece of YAML that stands somewhere in a file. Links inside it (anchors) are refused: a few bytes of them
+ * can stand for more data than any machine holds.
+ *
+ * Shape   text, the place of its first letter in the file → data, places, faults. Never throws.
+ *
+ * @example readYaml("ask: Where?", { line: 1, column: 1 }).data → { ask: "Where?" }
+ */
+export function readYaml(text: string, at: TextPlace): ReadYaml {
+  const counter = new LineCounter();
+  const document = parseDocument(text, {
+    lineCounter: counter,
+    schema: "core",
+    logLevel: "silent",
+  });
+  const placeOf = (offset: number): TextPlace => {
+    const { line, col } = counter.linePos(offset);
+    return { line: at.line + line - 1, column: col + at.column - 1 };
+  };
+  const faults = [...document.errors, ...document.warnings].map(({ message, pos }) => ({
+    place: placeOf(pos[0]),
+    message: (message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, ""),
+  }));
+  const places = new Map<string, FieldPlace>([["", { key: at, value: at }]]);
+  notePlaces(document.contents, [], placeOf, places);
+  if (faults.length > 0) return { data: undefined, places, faults };
+  return { places, ...plainData(document, at) };
+}
+
+function plainData(document: Document, at: TextPlace): Pick<ReadYaml, "data" | "faults"> {
+  try {
+    return { data: document.toJS({ maxAliasCount: 0 }) as unknown, faults: [] };
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    return { data: undefined, faults: [{ place: at, message }] };
+  }
+}
+
+function notePlaces(
+  node: unknown,
+  keys: Keys,
+  placeOf: (offset: number) => TextPlace,
+  places: Map<string, FieldPlace>,
+): void {
+  const startOf = (one: unknown): TextPlace | undefined =>
+    isNode(one) && one.range ? placeOf(one.range[0]) : undefined;
+  const note = (one: unknown, key: string | number, keyNode: unknown): void => {
+    const path = [...keys, key];
+    const keyPlace = startOf(keyNode) ?? { line: 1, column: 1 };
+    const empty = one === null || (isScalar(one) && one.value === null);
+    places.set(pathText(path), {
+      key: keyPlace,
+      value: (empty ? undefined : startOf(one)) ?? keyPlace,
+    });
+    notePlaces(one, path, placeOf, places);
+  };
+  if (isMap(node)) {
+    for (const { key, value } of node.items) {
+      note(value, String(isScalar(key) ? key.value : key), key);
+    }
+  } else if (isSeq(node)) {
+    node.items.forEach((item, index) => note(item, index, item));
+  }
+}
