@@ -155,7 +155,8 @@ function checkOrder(
     isKnown(kinds.action, id, known, `actions[${index}]`, tell),
   );
   const found = named.map((id) => actions.actions.find((one) => one.id === id)!);
-  for (const { index, fault } of orderFaults(found))
+  const faults = found.length === block.actions.length ? orderFaults(found) : [];
+  for (const { index, fault } of faults)
     tell(index === undefined ? "actions" : `actions[${index}]`, fault);
   found.forEach(({ id, caution }, index) => {
     if (!shown.has(caution)) tell(`actions[${index}]`, words.noCaution(id, caution));

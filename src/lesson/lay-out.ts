@@ -111,12 +111,14 @@ class BodyWalk {
   private proseStart = 0;
   private notes: { readonly start: number; readonly lines: string[] } | undefined;
   private readonly start: number;
-  private toldBefore = false;
+  private toldBefore: boolean;
 
   constructor(lines: readonly string[], start: number, found: BodyWalk["found"]) {
     this.lines = lines;
     this.start = start;
     this.found = found;
+    // Without its end, nobody knows where front matter stops: what stands before the first step is then no second problem.
+    this.toldBefore = start === 0;
     this.marks = marksOf(lines, start);
   }
 

@@ -1,4 +1,13 @@
-import { isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, type Document } from "yaml";
+import {
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  LineCounter,
+  parseDocument,
+  visit,
+  type Document,
+} from "yaml";
 import { pathText, type Keys } from "../reed/problem-at.js";
 import type { TextPlace } from "./lesson.js";
 
@@ -35,14 +44,31 @@ export function readYaml(text: string, at: TextPlace): ReadYaml {
     const { line, col } = counter.linePos(offset);
     return { line: at.line + line - 1, column: col + at.column - 1 };
   };
-  const faults = [...document.errors, ...document.warnings].map(({ message, pos }) => ({
+  const told = [...document.errors, ...document.warnings].map(({ message, pos }) => ({
     place: placeOf(pos[0]),
     message: (message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, ""),
   }));
+  const faults = [...told, ...aliasFaults(document, placeOf)];
   const places = new Map<string, FieldPlace>([["", { key: at, value: at }]]);
   notePlaces(document.contents, [], placeOf, places);
   if (faults.length > 0) return { data: undefined, places, faults };
   return { places, ...plainData(document, at) };
+}
+
+function aliasFaults(
+  document: Document,
+  placeOf: (offset: number) => TextPlace,
+): ReadYaml["faults"] {
+  const faults: { place: TextPlace; message: string }[] = [];
+  visit(document, {
+    Alias: (_key, { source, range }) => {
+      faults.push({
+        place: placeOf(range?.[0] ?? 0),
+        message: `*${source} stands for another value`,
+      });
+    },
+  });
+  return faults;
 }
 
 function plainData(document: Document, at: TextPlace): Pick<ReadYaml, "data" | "faults"> {

@@ -144,8 +144,10 @@ function readAim(fields: Fields<"aim">, given: Given): Block {
 /** Per cents as shares; three thirds in whole per cents sum to 99, and that is near enough to mean them. */
 function shares(perCents: readonly number[], path: string, tell: TellField): Blend {
   const sum = perCents.reduce((total, one) => total + one, 0);
-  const isSound = Math.abs(sum - 100) <= 1 && perCents.every((one) => one >= 0 && one <= 100);
-  if (!isSound) tell(path, words.noSum(Math.round(sum * 100) / 100));
+  const bad = perCents.findIndex((one) => one < 0 || one > 100);
+  const isSound = bad < 0 && Math.abs(sum - 100) <= 1;
+  if (bad >= 0) tell(`${path}[${bad}]`, words.noShare(perCents[bad] ?? 0));
+  else if (!isSound) tell(path, words.noSum(Math.round(sum * 100) / 100));
   const [high = 0, low = 0, loud = 0] = isSound ? perCents : [1, 1, 1];
   const whole = high + low + loud;
   return [high / whole, low / whole, loud / whole];

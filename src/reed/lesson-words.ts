@@ -152,10 +152,15 @@ const modelFaults = {
     why: found,
     allowed: `other or more features of the model: ${features.join(", ")}`,
   }),
+  noShare: (found: number): LessonFault => ({
+    found: String(found),
+    why: `a per cent is ${found}`,
+    allowed: "0 to 100",
+  }),
   noSum: (found: number): LessonFault => ({
     found: String(found),
     why: `the three per cents sum to ${found}`,
-    allowed: "three per cents from 0 to 100 that sum to 100",
+    allowed: "three per cents that sum to 100",
   }),
 };
 
@@ -186,7 +191,7 @@ const lessonFaults = {
     why:
       most === undefined
         ? `the target is out of reach: the nearest end is ${left.toFixed(3)} away`
-        : `the target is out of reach for ${most} features: the nearest end is ${left.toFixed(3)} away`,
+        : `the target is out of reach for ${most === 1 ? "1 feature" : `${most} features`}: the nearest end is ${left.toFixed(3)} away`,
     allowed:
       `a target from which ${within} is left at most` +
       (holding.length > 0 ? `; what holds it back: ${holding.join(", ")}` : ""),
@@ -241,7 +246,7 @@ const lessonFaults = {
     why: `the claim “${cut(found)}” cannot be read`,
     allowed:
       "such as shorter bladeLength → high; less wings → away from loud; clipTip like shorter bladeLength; " +
-      "rounder firstWire stronger than thinner wings; roundFirstWire raises openingHeight; clipTip cannot be undone; Heron near audition",
+      "rounder firstWire stronger than thinner wings; roundFirstWire raises openingHeight; clipTip cannot be undone; Teal near everyday",
   }),
   falseClaim: (says: string, claim: string, computed: string): LessonFault => ({
     found: claim,

@@ -68,13 +68,14 @@ function liesIn(outer: string, path: string): boolean {
 
 /** Reports missing and stray keys, and lists that stand where an object should; `lists` gathers the latter. */
 function compareKeys(
-  shape: Shape,
+  told: Shape,
   value: unknown,
   keys: Keys,
   add: AddDeparture,
   lists: string[],
 ): void {
   if (typeof value !== "object" || value === null) return;
+  const shape = told.wrapped ?? told;
   const descend = (part: Shape | undefined, key: string | number): void => {
     if (part)
       compareKeys(
@@ -124,7 +125,8 @@ function allowedAt(root: Shape, keys: Keys, isKey: boolean): string {
   return describe(isKey ? place?.key : place);
 }
 
-function partOf(shape: Shape | undefined, key: string | number): Shape | undefined {
+function partOf(outer: Shape | undefined, key: string | number): Shape | undefined {
+  const shape = outer?.wrapped ?? outer;
   if (shape?.entries && Object.hasOwn(shape.entries, key)) return shape.entries[key];
   if (typeof key === "number") return shape?.item ?? shape?.items?.[key];
   return shape?.value;
