@@ -9,6 +9,7 @@ import { lessonWords } from "../reed/lesson-words.js";
 import { targetRadius, targets } from "../reed/targets.js";
 import type { Claim, Mover } from "./claim.js";
 import { exerciseReed } from "./exercise-reed.js";
+import { lipChange } from "./lip-change.js";
 
 /** Whether a claim is true, and what the model says in its place. */
 export interface ClaimTruth {
@@ -22,6 +23,9 @@ const leastLikeness = 0.8;
 
 /** A share that changes by less than this per step has not changed. */
 const leastChange = 1e-3;
+
+/** A quantity of the lip panel that changes by less per step has not changed; as in the panel's own table. */
+const leastLipChange = 0.01;
 
 const order: Readonly<Record<Purpose, 0 | 1 | 2>> = { high: 0, low: 1, loud: 2 };
 const { computed: words } = lessonWords;
@@ -43,6 +47,12 @@ export function claimTruth(claim: Claim, map: BlendMap, actions: Actions): Claim
     case "stronger": {
       const [a, b] = [Math.hypot(...pullOf(claim.a)), Math.hypot(...pullOf(claim.b))];
       return { isTrue: a > b, computed: words.strengths(a, b) };
+    }
+    case "gives": {
+      const { mover, quantity, preset, more } = claim;
+      const change = (lipChange(map, mover.id, quantity, preset) ?? 0) * mover.sign;
+      const isTrue = more ? change > leastLipChange : change < -leastLipChange;
+      return { isTrue, computed: words.lips(change) };
     }
     case "raises":
     case "lowers": {

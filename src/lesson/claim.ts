@@ -1,6 +1,8 @@
 import type { Actions, FeatureId, Purpose, ReedModel } from "../engine/model.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { type LessonFault, lessonWords } from "../reed/lesson-words.js";
+import type { LipPresetId } from "../acoustics/lip-presets.js";
+import { lipPresetIds, lipQuantities, type LipQuantity } from "./lip-change.js";
 import { targets } from "../reed/targets.js";
 
 const { faults: words, kinds } = lessonWords;
@@ -25,6 +27,13 @@ export type Claim =
       readonly kind: "like" | "unlike" | "against" | "stronger";
       readonly a: Mover;
       readonly b: Mover;
+    }
+  | {
+      readonly kind: "gives";
+      readonly mover: Mover & { readonly kind: "feature" };
+      readonly more: boolean;
+      readonly quantity: LipQuantity;
+      readonly preset: LipPresetId;
     }
   | { readonly kind: "raises" | "lowers"; readonly action: string; readonly feature: FeatureId }
   | { readonly kind: "undone"; readonly action: string; readonly can: boolean }
@@ -62,6 +71,7 @@ const forms: readonly (readonly [
 ])[] = [
   [/^(.+?) (?:→|->) (?:(away from|more|less) )?(high|low|loud)$/, readGoes],
   [/^(.+?) (like|unlike|against|stronger than) (.+)$/, readTwo],
+  [/^(\S+ \S+) gives (more|less) (\S+) at (\S+)$/, readGives],
   [/^(\S+) (raises|lowers) (\S+)$/, readEffect],
   [/^(\S+) (can|cannot) be undone$/, readUndone],
   [/^(\S+) (near|far from) (\S+)$/, readNear],
@@ -131,6 +141,20 @@ function readMover(text: string, { features, ratios, actions }: ClaimNames): Mov
   if (features.includes(second)) return { kind: "feature", id: second, sign };
   if (ratios.includes(second)) return { kind: "ratio", id: second, sign };
   return words.unknownName(kinds.featureOrRatio, second, [...features, ...ratios]);
+}
+
+function readGives(
+  [who = "", how, quantity = "", preset = ""]: readonly string[],
+  names: ClaimNames,
+): Claim | LessonFault {
+  const mover = readMover(who, { ...names, ratios: [] });
+  if ("why" in mover) return mover;
+  const dial = lipQuantities.find((one) => one === quantity);
+  if (!dial) return words.unknownName(kinds.lipQuantity, quantity, lipQuantities);
+  const state = lipPresetIds.find((one) => one === preset);
+  if (!state) return words.unknownName(kinds.lips, preset, lipPresetIds);
+  const feature = mover as Mover & { readonly kind: "feature" };
+  return { kind: "gives", mover: feature, more: how === "more", quantity: dial, preset: state };
 }
 
 function readEffect(

@@ -246,7 +246,7 @@ const lessonFaults = {
     why: `the claim “${cut(found)}” cannot be read`,
     allowed:
       "such as shorter bladeLength → high; less wings → away from loud; clipTip like shorter bladeLength; " +
-      "rounder firstWire stronger than thinner wings; roundFirstWire raises openingHeight; clipTip cannot be undone; Teal near everyday",
+      "rounder firstWire stronger than thinner wings; roundFirstWire raises openingHeight; higher openingHeight gives more peakFlow at fullVolume; clipTip cannot be undone; Teal near everyday",
   }),
   falseClaim: (says: string, claim: string, computed: string): LessonFault => ({
     found: claim,
@@ -277,6 +277,8 @@ const computed = {
     `the cosine between the two pulls is ${signed.format(likeness).replace("-", "−")}`,
   strengths: (a: number, b: number): string =>
     `over half its spread one moves the point by ${a.toFixed(3)}, the other by ${b.toFixed(3)}`,
+  lips: (change: number): string =>
+    `it changes by ${(100 * change).toFixed(1).replace("-", "−")} % for one half-spread`,
   effect: (effect: number): string => `one unit of the action changes it by ${effect}`,
   undone: (reversible: boolean): string =>
     `the actions say that it ${reversible ? "can" : "cannot"} be undone`,
@@ -304,6 +306,7 @@ export const lessonWords = {
     target: "kind of part",
     layer: "layer",
     lips: "preset of lips",
+    lipQuantity: "quantity of the lip panel",
     action: "action",
     caution: "caution",
     comparative: "word such as more or less",

@@ -481,7 +481,7 @@ export const untrue: readonly BrokenLesson[] = [
     what: "a claim that cannot be read",
     text: brokenLesson("shorter bladeLength → high", "a short blade is high"),
     messages: [
-      "line 19, column 8: the claim “a short blade is high” cannot be read; allowed is such as shorter bladeLength → high; less wings → away from loud; clipTip like shorter bladeLength; rounder firstWire stronger than thinner wings; roundFirstWire raises openingHeight; clipTip cannot be undone; Teal near everyday.",
+      "line 19, column 8: the claim “a short blade is high” cannot be read; allowed is such as shorter bladeLength → high; less wings → away from loud; clipTip like shorter bladeLength; rounder firstWire stronger than thinner wings; roundFirstWire raises openingHeight; higher openingHeight gives more peakFlow at fullVolume; clipTip cannot be undone; Teal near everyday.",
     ],
   },
   {
@@ -543,6 +543,26 @@ export const untrue: readonly BrokenLesson[] = [
     messages: [
       "line 11, column 9: “x” claims Heron near softLow, which is false: they are 0.503 apart, and near is at most 0.08; allowed is what follows from the model under this lesson's own features.",
       "line 11, column 29: “x” claims Bittern → loud, which is false: the model says high −0.161, low +0.267, loud −0.106; allowed is what follows from the model under this lesson's own features.",
+    ],
+  },
+  {
+    what: "a claim about the lip panel",
+    text: brokenLesson(
+      "shorter bladeLength → high",
+      "shorter bladeLength gives less resonance at middle",
+    ),
+    messages: [
+      "line 19, column 8: “A shorter blade goes toward the high register.” claims shorter bladeLength gives less resonance at middle, which is false: it changes by 9.5 % for one half-spread; allowed is what follows from the model under this lesson's own features.",
+    ],
+  },
+  {
+    what: "a claim about a dial that is none",
+    text: brokenLesson(
+      "shorter bladeLength → high",
+      "shorter bladeLength gives less air at middle",
+    ),
+    messages: [
+      "line 19, column 8: “air” is no quantity of the lip panel; allowed is opening, vibratingArea, peakFlow, closingPressure, resonance, tipStiffness, usable.",
     ],
   },
   {

@@ -61,12 +61,15 @@ describe("the README page for authors", () => {
       readme.indexOf("Claims can say:"),
       readme.indexOf("More: more, longer"),
     );
+    const firstCells = table.split("\n").map((line) => line.split("|")[1] ?? "");
     const claims = [
-      ...table.matchAll(/`([^`]+ (?:→|like|stronger|raises|can|cannot|near|far) [^`]+)`/g),
+      ...firstCells
+        .join("\n")
+        .matchAll(/`([^`]+ (?:→|like|stronger|raises|gives|can|cannot|near|far) [^`]+)`/g),
     ]
       .map(([, claim]) => claim!)
       .filter((claim) => !claim.startsWith("→") && claim !== "can be undone");
-    expect(claims.length).toBeGreaterThanOrEqual(11);
+    expect(claims.length).toBeGreaterThanOrEqual(12);
     const means = claims.map((claim) => `  - ${claim}`).join("\n");
     const text = `---\ntitle: A\nminutes: 2\n---\n## A\n\`\`\`claim\nsays: A.\nmeans:\n${means}\n\`\`\`\n\`\`\`predict\nask: A?\nchange: { tip: 0.14 }\n\`\`\`\n:::notes\nA.\n:::\n`;
     expect(messagesOf(text, "README").messages).toEqual([]);
