@@ -3,7 +3,7 @@ import { compileModel, type BlendMap } from "../engine/compile.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
 import { place } from "../engine/place.js";
-import { allRoundValues } from "../reed/bench.js";
+import { allRoundValues } from "../reed/all-round-values.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import type { AimBlock, Lesson, LessonReed, ReadBlock, StandInBlock } from "./lesson.js";
 

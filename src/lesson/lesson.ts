@@ -1,7 +1,7 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, Values } from "../engine/model.js";
 import type { LipPresetId } from "../acoustics/lip-presets.js";
-import type { Layer } from "../reed/bench.js";
+import type { Layer } from "../reed/layer-names.js";
 
 /** A place in a text, counted from 1. */
 export interface TextPlace {

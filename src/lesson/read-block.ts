@@ -1,7 +1,7 @@
 import type * as v from "valibot";
 import type { Blend } from "../engine/blend.js";
 import { lipPresets, type LipPresetId } from "../acoustics/lip-presets.js";
-import { type Layer, layerNames } from "../reed/bench.js";
+import { type Layer, layerNames } from "../reed/layer-names.js";
 import { lessonWords } from "../reed/lesson-words.js";
 import { targetRadius, targets } from "../reed/targets.js";
 import type { BlockName, blockSchemas } from "./block-schemas.js";

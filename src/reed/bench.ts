@@ -1,13 +1,14 @@
 import type { Blend } from "../engine/blend.js";
 import type { Feature, FeatureId, ReedModel, Values } from "../engine/model.js";
+import { allRoundValues } from "./all-round-values.js";
 import { english, type Catalogue } from "./catalogue.js";
-import { allRoundValue } from "./reading-text.js";
+import { type Layer, layerNames } from "./layer-names.js";
 import { bassoonSymptoms } from "./symptoms.js";
 import { targets } from "./targets.js";
-import { toThousandths, type LengthUnit } from "./units.js";
+import type { LengthUnit } from "./units.js";
 
-/** What can be laid over the triangle. */
-export type Layer = (typeof layerNames)[number];
+export { allRoundValues } from "./all-round-values.js";
+export type { Layer } from "./layer-names.js";
 
 /** How a reed was when it was read. */
 export type Wet = "" | "soaked" | "dry";
@@ -61,24 +62,7 @@ export const pageNames = ["measure", "bench", "lip"] as const;
 
 const wetNames = ["soaked", "dry"] as const;
 
-/** Everything that can be laid over the triangle. */
-export const layerNames = [
-  "readingLines",
-  "certainty",
-  "gaugeAlone",
-  "coverage95",
-  "pulls",
-  "eachPull",
-  "reach",
-] as const;
 const unitNames: readonly LengthUnit[] = ["mm", "in", "thou"];
-
-/** Every feature at the mean of its three corner values, in whole thousandths. */
-export function allRoundValues(model: ReedModel): Values {
-  return Object.fromEntries(
-    model.features.map((feature) => [feature.id, toThousandths(allRoundValue(feature))]),
-  );
-}
 
 /** The bench that a user meets first. */
 export function newBench(model: ReedModel): Bench {
