@@ -535,6 +535,26 @@ export const untrue: readonly BrokenLesson[] = [
     ],
   },
   {
+    what: "a claim about the second best",
+    text: lessonOf(
+      fence("claim", "says: x", "means: stronger hinging → low") +
+        fence("predict", ask, "change: { tip: 0.14 }"),
+    ),
+    messages: [
+      "line 11, column 8: “x” claims stronger hinging → low, which is false: the model says high +0.048, low +0.032, loud −0.079; allowed is what follows from the model under this lesson's own features.",
+    ],
+  },
+  {
+    what: "a claim that two pulls are alike that are only akin",
+    text: lessonOf(
+      fence("claim", "says: x", "means: thicker wings like thicker rails") +
+        fence("predict", ask, "change: { tip: 0.14 }"),
+    ),
+    messages: [
+      "line 11, column 8: “x” claims thicker wings like thicker rails, which is false: the cosine between the two pulls is +0.739; allowed is what follows from the model under this lesson's own features.",
+    ],
+  },
+  {
     what: "a claim about where a reed lies",
     text: lessonOf(
       fence("claim", "says: x", "means: [Heron near softLow, Bittern → loud]") +

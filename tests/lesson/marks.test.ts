@@ -96,7 +96,8 @@ describe("aim", () => {
   const random = seeded(72);
   const all = Array.from({ length: rounds }, (_, round) => {
     const start = demoReeds[round % demoReeds.length]!;
-    const locked = bassoonModel.features.filter(() => random() < 0.2).map(({ id }) => id);
+    const lockedShare = round % 2 === 0 ? 0.2 : 0;
+    const locked = bassoonModel.features.filter(() => random() < lockedShare).map(({ id }) => id);
     const shares = [random() + 0.2, random() + 0.2, random() + 0.2];
     const whole = shares[0]! + shares[1]! + shares[2]!;
     const target = shares.map((share) => share / whole) as unknown as Blend;
@@ -111,22 +112,23 @@ describe("aim", () => {
       finished: random() < 0.5,
       ...(random() < 0.3 ? { mostFeatures: 4 } : {}),
     };
-    // One answer that knows the way, one that strays, one that forgets the rules.
     const free = Object.fromEntries(locked.map((id) => [id, { locked: true }]));
     const finishing = block.finished ? finishingFreedom(bassoonModel, start.readings) : {};
-    const solved = solveFor(map, start.readings, target, { ...finishing, ...free }).values;
+    const solved = (goal: Blend, freedom = {}): Values =>
+      solveFor(map, start.readings, goal, freedom).values;
+    // At the rim of what counts as there, just inside and just outside.
+    const off = (random() < 0.5 ? 0.95 : 1.05) * block.within * Math.SQRT1_2;
+    const strays = bassoonModel.features.filter(() => random() < 0.2);
     const answer = [
-      solved,
+      solved(target, { ...finishing, ...free }),
+      solved([target[0] + off, target[1] - off, target[2]], { ...finishing, ...free }),
+      // Straying, and forgetting the rules.
       {
         ...start.readings,
-        ...Object.fromEntries(
-          bassoonModel.features
-            .filter(() => random() < 0.2)
-            .map(({ id, min, max }) => [id, between(random, min, max)]),
-        ),
+        ...Object.fromEntries(strays.map(({ id, min, max }) => [id, between(random, min, max)])),
       },
-      solveFor(map, start.readings, target, {}).values,
-    ][round % 3]!;
+      solved(target),
+    ][Math.floor(round / 2) % 4]!;
     return { round, block, start: start.readings, answer };
   });
 
