@@ -127,7 +127,7 @@ describe("aim", () => {
         ...start.readings,
         ...Object.fromEntries(strays.map(({ id, min, max }) => [id, between(random, min, max)])),
       },
-      solved(target),
+      solved(target, { throatWidth: { locked: true } }),
     ][Math.floor(round / 2) % 4]!;
     return { round, block, start: start.readings, answer };
   });
