@@ -34,6 +34,10 @@ export interface LaidOut {
   }[];
 }
 
+/** Far more than a lesson; longer or deeper texts only keep the reader of Markdown busy. */
+const mostCharacters = 200_000;
+const tooDeep = /^(?:[ \t]*(?:[-*+>]|\d{1,9}[.)])){21,}/;
+
 /** A heading or a fence of the body, by the line that it begins on. */
 type Mark =
   | { readonly kind: "heading"; readonly rank: number; readonly title: string }
@@ -57,6 +61,8 @@ export function layOut(text: string): LaidOut {
     .replace(/^\uFEFF/, "")
     .replace(/\r\n?/g, "\n")
     .split("\n");
+  const refused = refusal(text, lines);
+  if (refused) return { frontMatter: undefined, steps: [], faults: [refused] };
   const found: { place: TextPlace; fault: LessonFault; step: number | undefined }[] = [];
   const bodyStart = frontMatterEnd(lines);
   if (bodyStart === 0) {
@@ -69,6 +75,20 @@ export function layOut(text: string): LaidOut {
       : { text: lines.slice(1, bodyStart - 1).join("\n"), place: { line: 2, column: 1 } };
   const walk = new BodyWalk(lines, bodyStart, found);
   return { frontMatter, steps: walk.steps(), faults: found };
+}
+
+/** A file that is not read at all, and why. */
+function refusal(text: string, lines: readonly string[]): LaidOut["faults"][number] | undefined {
+  if (text.length > mostCharacters) {
+    const fault = words.tooLong(text.length, mostCharacters);
+    return { place: { line: 1, column: 1 }, fault, step: undefined };
+  }
+  const deep = lines.findIndex(
+    (line) => tooDeep.test(line) && !/^[ \t]*([-*])(?:[ \t]*\1)*[ \t]*$/.test(line),
+  );
+  if (deep < 0) return undefined;
+  const fault = words.tooDeep(lines[deep] ?? "");
+  return { place: { line: deep + 1, column: 1 }, fault, step: undefined };
 }
 
 function isRule(line: string | undefined): boolean {

@@ -34,6 +34,36 @@ export interface ReadYaml {
  * @example readYaml("ask: Where?", { line: 1, column: 1 }).data → { ask: "Where?" }
  */
 export function readYaml(text: string, at: TextPlace): ReadYaml {
+  try {
+    if (isDeep(text)) throw new RangeError(tooDeep);
+    return readNested(text, at);
+  } catch (error) {
+    // The reader goes as deep as the text does, and a text of brackets alone goes deeper than any stack.
+    return { data: undefined, places: new Map(), faults: [{ place: at, message: toldOf(error) }] };
+  }
+}
+
+const tooDeep = "it is nested too deeply";
+
+/** More brackets within brackets than any block needs; in a text between quotes they hardly pile up. */
+const deepest = 50;
+
+function isDeep(text: string): boolean {
+  let depth = 0;
+  for (const letter of text) {
+    if (letter === "[" || letter === "{") depth += 1;
+    else if ((letter === "]" || letter === "}") && depth > 0) depth -= 1;
+    if (depth > deepest) return true;
+  }
+  return false;
+}
+
+function toldOf(error: unknown): string {
+  const message = error instanceof Error ? error.message : String(error);
+  return /call stack|recursion/i.test(message) ? tooDeep : message;
+}
+
+function readNested(text: string, at: TextPlace): ReadYaml {
   const counter = new LineCounter();
   const document = parseDocument(text, {
     lineCounter: counter,
@@ -46,7 +76,7 @@ export function readYaml(text: string, at: TextPlace): ReadYaml {
   };
   const told = [...document.errors, ...document.warnings].map(({ message, pos }) => ({
     place: placeOf(pos[0]),
-    message: (message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, ""),
+    message: toldOf((message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, "")),
   }));
   const faults = [...told, ...aliasFaults(document, placeOf)];
   const places = new Map<string, FieldPlace>([["", { key: at, value: at }]]);
@@ -75,8 +105,7 @@ function plainData(document: Document, at: TextPlace): Pick<ReadYaml, "data" | "
   try {
     return { data: document.toJS({ maxAliasCount: 0 }) as unknown, faults: [] };
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    return { data: undefined, faults: [{ place: at, message }] };
+    return { data: undefined, faults: [{ place: at, message: toldOf(error) }] };
   }
 }
 

@@ -35,6 +35,16 @@ export const readingFaults = {
     why: "the front matter does not end",
     allowed: "a line of three hyphens behind its last field",
   },
+  tooLong: (found: number, most: number): LessonFault => ({
+    found: String(found),
+    why: `the file has ${found} characters`,
+    allowed: `at most ${most}`,
+  }),
+  tooDeep: (found: string): LessonFault => ({
+    found,
+    why: `“${cut(found)}” is a list or quote within too many others`,
+    allowed: "at most 20 on one line",
+  }),
   noStep: {
     found: "",
     why: "there is no step",

@@ -175,6 +175,25 @@ export const broken: readonly BrokenLesson[] = [
     messages: ["line 26, column 1: the step has no title; allowed is a title behind ##."],
   },
   {
+    what: "a file without end",
+    text: brokenLesson("A blade", "A blade ".repeat(30_000)),
+    messages: ["line 1, column 1: the file has 240609 characters; allowed is at most 200000."],
+  },
+  {
+    what: "lists in lists in lists",
+    text: brokenLesson("A blade", "- ".repeat(5000)),
+    messages: [
+      "line 10, column 1: “- - - - - - - - - - - - - - - - - - - - - - - - - - - - - -…” is a list or quote within too many others; allowed is at most 20 on one line.",
+    ],
+  },
+  {
+    what: "brackets in brackets in brackets",
+    text: lessonOf(fence("show", `values: ${"[".repeat(20_000)}`)),
+    messages: [
+      "line 10, column 1: this is no YAML: it is nested too deeply; allowed is lines such as “ask: Where does the point go?”.",
+    ],
+  },
+  {
     what: "no step",
     text: brokenLesson("## One change", "").replace("## Hands", ""),
     messages: [
