@@ -8,6 +8,16 @@ const schemas = [
   { file: "actions.json", module: "src/reed/actions-schema.ts", name: "actionsSchema" },
   { file: "qualities.json", module: "src/reed/qualities-schema.ts", name: "qualitiesSchema" },
   { file: "symptoms.json", module: "src/reed/symptoms-schema.ts", name: "symptomsSchema" },
+  {
+    file: "lesson.json",
+    module: "src/lesson/front-matter-schema.ts",
+    name: "frontMatterSchema",
+  },
+  ...["show", "predict", "aim", "choose", "order", "read", "stand-in", "claim"].map((block) => ({
+    file: `lesson-${block}.json`,
+    module: "src/lesson/block-schemas.ts",
+    name: `${block === "stand-in" ? "standIn" : block}Schema`,
+  })),
 ];
 
 export async function writeSchemas(root) {

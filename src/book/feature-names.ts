@@ -1,6 +1,6 @@
 import type { Feature, ReedModel } from "../engine/model.js";
 import type { Catalogue, Fault } from "../reed/catalogue.js";
-import { editDistance } from "./edit-distance.js";
+import { editDistance } from "../reed/edit-distance.js";
 
 /** Words at the end of a label that people leave out. */
 const dropped = /(?:thickness|roundness|width|length|height)$/;

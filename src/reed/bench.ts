@@ -1,15 +1,16 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import { allRoundValues } from "./all-round-values.js";
 import { english, type Catalogue } from "./catalogue.js";
 import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
-import { allRoundValue } from "./reading-text.js";
+import { type Layer, layerNames } from "./layer-names.js";
 import { bassoonSymptoms } from "./symptoms.js";
 import { targets } from "./targets.js";
-import { toThousandths, type LengthUnit } from "./units.js";
+import type { LengthUnit } from "./units.js";
 import { decodeValues, encodeValues, type Telling } from "./value-cells.js";
 
-/** What can be laid over the triangle. */
-export type Layer = (typeof layerNames)[number];
+export { allRoundValues } from "./all-round-values.js";
+export type { Layer } from "./layer-names.js";
 
 /** How a reed was when it was read. */
 export type Wet = "" | "soaked" | "dry";
@@ -65,23 +66,7 @@ export const pageNames = ["measure", "bench", "plan", "lip"] as const;
 
 const wetNames = ["soaked", "dry"] as const;
 
-const layerNames = [
-  "readingLines",
-  "certainty",
-  "gaugeAlone",
-  "coverage95",
-  "pulls",
-  "eachPull",
-  "reach",
-] as const;
 const unitNames: readonly LengthUnit[] = ["mm", "in", "thou"];
-
-/** Every feature at the mean of its three corner values, in whole thousandths. */
-export function allRoundValues(model: ReedModel): Values {
-  return Object.fromEntries(
-    model.features.map((feature) => [feature.id, toThousandths(allRoundValue(feature))]),
-  );
-}
 
 /** The bench that a user meets first. */
 export function newBench(model: ReedModel): Bench {

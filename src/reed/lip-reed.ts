@@ -2,7 +2,7 @@ import type { Assumptions } from "../acoustics/assumptions.js";
 import type { LipResponse } from "../acoustics/lip-response.js";
 import { reedMechanics, type LipRecipe, type ReedMechanics } from "../acoustics/reed-mechanics.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
-import { allRoundValues } from "./bench.js";
+import { allRoundValues } from "./all-round-values.js";
 
 /** What the lip model does not read of a recipe: its blade ends at the collar. */
 const unread: ReadonlySet<FeatureId> = new Set(["secondWire"]);

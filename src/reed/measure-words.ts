@@ -5,7 +5,7 @@ import { bassoonSymptoms } from "./symptoms.js";
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
 /** How a step is done: where, how to hold the tool, the usual slip. */
-interface StepWords {
+export interface StepWords {
   readonly where: string;
   readonly hold: string;
   readonly slip: string;

@@ -25,8 +25,23 @@ interface Shape {
  */
 export function shapeProblems(schema: v.GenericSchema, json: unknown, what: string): Problem[] {
   const problems: Problem[] = [];
-  const add: AddProblem = (keys, found, allowed) =>
-    void problems.push(problemAt(json, what, keys, found, allowed));
+  compareShape(schema, json, (keys, found, allowed) =>
+    problems.push(problemAt(json, what, keys, found, allowed)),
+  );
+  return problems;
+}
+
+/** Tells of a departure: as `AddProblem`; for a key that is not known here, also those that are. */
+export type AddDeparture = (
+  ...told: [...Parameters<AddProblem>, known?: readonly string[]]
+) => void;
+
+/**
+ * The same departures, each told as keys, so that a caller may say where in a text they stand.
+ *
+ * @example compareShape(modelSchema, [], (keys, found, allowed) => …) → calls it once
+ */
+export function compareShape(schema: v.GenericSchema, json: unknown, add: AddDeparture): void {
   const root = schema as unknown as Shape;
   const lists: string[] = [];
   compareKeys(root, json, [], add, lists);
@@ -36,7 +51,6 @@ export function shapeProblems(schema: v.GenericSchema, json: unknown, what: stri
     const isKey = issue.path?.at(-1)?.origin === "key";
     add(keys, issue.input, allowedAt(root, keys, isKey));
   }
-  return problems;
 }
 
 function isAboutKeys({ type, expected }: v.BaseIssue<unknown>): boolean {
@@ -54,13 +68,14 @@ function liesIn(outer: string, path: string): boolean {
 
 /** Reports missing and stray keys, and lists that stand where an object should; `lists` gathers the latter. */
 function compareKeys(
-  shape: Shape,
+  told: Shape,
   value: unknown,
   keys: Keys,
-  add: AddProblem,
+  add: AddDeparture,
   lists: string[],
 ): void {
   if (typeof value !== "object" || value === null) return;
+  const shape = told.wrapped ?? told;
   const descend = (part: Shape | undefined, key: string | number): void => {
     if (part)
       compareKeys(
@@ -91,18 +106,15 @@ function compareEntries(
   entries: Readonly<Record<string, Shape>>,
   value: object,
   keys: Keys,
-  add: AddProblem,
+  add: AddDeparture,
 ): void {
+  const known = Object.keys(entries);
   for (const [key, part] of Object.entries(entries)) {
     if (!part.wrapped && !Object.hasOwn(value, key)) add([...keys, key], undefined, describe(part));
   }
   for (const [key, stray] of Object.entries(value)) {
     if (Object.hasOwn(entries, key)) continue;
-    add(
-      [...keys, key],
-      stray,
-      `left out: the keys known here are ${Object.keys(entries).join(", ")}`,
-    );
+    add([...keys, key], stray, `left out: the keys known here are ${known.join(", ")}`, known);
   }
 }
 
@@ -113,7 +125,8 @@ function allowedAt(root: Shape, keys: Keys, isKey: boolean): string {
   return describe(isKey ? place?.key : place);
 }
 
-function partOf(shape: Shape | undefined, key: string | number): Shape | undefined {
+function partOf(outer: Shape | undefined, key: string | number): Shape | undefined {
+  const shape = outer?.wrapped ?? outer;
   if (shape?.entries && Object.hasOwn(shape.entries, key)) return shape.entries[key];
   if (typeof key === "number") return shape?.item ?? shape?.items?.[key];
   return shape?.value;

@@ -78,6 +78,8 @@ describe("the guard refuses", () => {
     ["src/engine/place.ts", `import * as v from "valibot";`, /engine imports no package/],
     ["src/acoustics/beam.ts", `import { max } from "d3";`, /acoustics imports no package/],
     ["src/reed/units.ts", `import { format } from "d3";`, /d3 is for drawing/],
+    ["src/reed/read-model.ts", `import { parse } from "yaml";`, /yaml is for lesson/],
+    ["src/reed/units.ts", `import { micromark } from "micromark";`, /micromark is for lesson/],
     ["src/book/csv.ts", `import { csvParse, max } from "d3";`, /d3 is for drawing/],
     ["src/book/csv.ts", `import * as d3 from "d3";`, /d3 is for drawing/],
     ["src/drawing/ticks.ts", `import { svg } from "lit";`, /lit is for widgets/],
@@ -115,6 +117,7 @@ describe("the guard lets pass", () => {
     ["src/reed/read-model.ts", `import * as v from "valibot"; import { x } from "../engine/x.js";`],
     ["src/reed/bassoon.ts", `import data from "./data/bassoon.json";`],
     ["src/book/csv.ts", `import { csvParse, csvFormat } from "d3";`],
+    ["src/lesson/prose.ts", `import { micromark } from "micromark"; import { x } from "yaml";`],
     ["src/widgets/row.ts", `import { html } from "lit"; import { x } from "lit/directives/x.js";`],
     [
       "src/lib/engine.ts",

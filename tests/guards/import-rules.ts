@@ -13,6 +13,8 @@ const rows = [
 /** The first row of rooms that may use a package. A package that stands nowhere here is refused until it does. */
 const packageRows: Readonly<Record<string, string>> = {
   valibot: "reed",
+  yaml: "lesson",
+  micromark: "lesson",
   d3: "drawing",
   lit: "widgets",
 };

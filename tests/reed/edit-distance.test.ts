@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { editDistance } from "../../src/book/edit-distance.js";
+import { editDistance } from "../../src/reed/edit-distance.js";
 
 // By hand; kitten to sitting is the usual textbook example of three changes.
 test.each([

@@ -1,0 +1,69 @@
+import type { Triple } from "../engine/model.js";
+import { type LessonFault, lessonFaults, modelFaults, readingFaults } from "./lesson-faults.js";
+
+export type { LessonFault } from "./lesson-faults.js";
+
+/** Digits of a share in a problem: a tenth of a per cent. */
+const signed = new Intl.NumberFormat("en-GB", {
+  minimumFractionDigits: 3,
+  maximumFractionDigits: 3,
+  signDisplay: "exceptZero",
+});
+
+/** Three shares of a move: "high +0.051, low −0.030, loud −0.021". */
+function pullText([high, low, loud]: Triple): string {
+  const [a, b, c] = [high, low, loud].map((share) => signed.format(share).replace("-", "−"));
+  return `high ${a}, low ${b}, loud ${c}`;
+}
+
+/** What a false claim is held against. */
+const computed = {
+  pull: (pull: Triple): string => `the model says ${pullText(pull)}`,
+  likeness: (likeness: number): string =>
+    `the cosine between the two pulls is ${signed.format(likeness).replace("-", "−")}`,
+  strengths: (a: number, b: number): string =>
+    `over half its spread one moves the point by ${a.toFixed(3)}, the other by ${b.toFixed(3)}`,
+  lips: (change: number): string =>
+    `it changes by ${(100 * change).toFixed(1).replace("-", "−")} % for one half-spread`,
+  effect: (effect: number): string => `one unit of the action changes it by ${effect}`,
+  undone: (reversible: boolean): string =>
+    `the actions say that it ${reversible ? "can" : "cannot"} be undone`,
+  distance: (distance: number, radius: number): string =>
+    `they are ${distance.toFixed(3)} apart, and near is at most ${radius}`,
+};
+
+/** Sentences about lesson files. */
+export const lessonWords = {
+  message: (
+    {
+      file,
+      line,
+      column,
+    }: { readonly file: string; readonly line: number; readonly column: number },
+    { why, allowed, nearest }: LessonFault,
+  ): string =>
+    `${file}, line ${line}, column ${column}: ${why}; allowed is ${allowed}.` +
+    (nearest === undefined ? "" : ` Did you mean “${nearest}”?`),
+  frontMatter: "the front matter",
+  kinds: {
+    feature: "feature",
+    featureOrRatio: "feature or ratio of features",
+    reed: "demo reed",
+    target: "kind of part",
+    layer: "layer",
+    lips: "preset of lips",
+    lipQuantity: "quantity of the lip panel",
+    action: "action",
+    caution: "caution",
+    comparative: "word such as more or less",
+    place: "kind of part or demo reed",
+  },
+  faults: { ...readingFaults, ...modelFaults, ...lessonFaults },
+  computed,
+  summary: (file: string, steps: number, exercises: number, minutes: number, problems: number) =>
+    `${file}: ${steps} steps, ${exercises} exercises, ${minutes} minutes, ` +
+    (problems === 0 ? "no problem" : problems === 1 ? "1 problem" : `${problems} problems`),
+};
+
+/** Every word about lesson files. */
+export type LessonWords = typeof lessonWords;
