@@ -127,7 +127,7 @@ export class BenchOptions extends LitElement {
   ];
 
   static override properties = {
-    bench: { attribute: false },
+    bench: { attribute: false, hasChanged: optionsChanged },
     moves: { type: String },
     text: { attribute: false },
   };
@@ -224,4 +224,13 @@ export class BenchOptions extends LitElement {
 
 function picked(event: Event): string {
   return (event.target as HTMLSelectElement).value;
+}
+
+/** Readings change with every move of a drag; what is chosen here does not. */
+function optionsChanged(next: Bench, before: Bench | undefined): boolean {
+  return (
+    next.layers !== before?.layers ||
+    next.finished !== before.finished ||
+    next.target !== before.target
+  );
 }

@@ -77,8 +77,8 @@ export class ReedpointApp extends LitElement {
   readonly #model: ReedModel = bassoonModel;
   readonly #page = new PageRoom(this);
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
-  readonly #drawn = new Pace<Shown>(60, () => this.requestUpdate());
-  readonly #worded = new Pace<Shown>(120, () => this.requestUpdate());
+  readonly #drawn = new Pace<Shown>(75, () => this.requestUpdate());
+  readonly #worded = new Pace<Shown>(160, () => this.requestUpdate());
   #seen:
     | { readonly state: BenchState; readonly text: Catalogue; readonly shown: Shown }
     | undefined;
@@ -160,7 +160,7 @@ export class ReedpointApp extends LitElement {
 
   override render() {
     const now = this.#now();
-    // The point follows every move; drawing and recipe every fourth frame, and words stand long enough to be read.
+    // The point follows every move; drawing and recipe every fifth frame, and words stand long enough to be read.
     const { gesture: open = "keys" } = this.state;
     const gesture = !open.startsWith("keys");
     const drawn = this.#drawn.take(now, gesture);
