@@ -55,12 +55,16 @@ export function planner(): (state: BenchState, text: Catalogue) => PlanView | un
       bassoonActions,
       done.map(({ action }) => action),
     );
-    return planAdjustments(map, values, target, actions, {
+    const options = {
       freedom: locksOf({ locked }),
       gaugeError: measuredErrors(map, gaugeErrors(readings)),
       coverage,
-      mostMoves,
-    });
+    };
+    const found = planAdjustments(map, values, target, actions, { ...options, mostMoves });
+    if (found.obstacle !== "reach" || done.length === 0) return found;
+    // What this sitting has used up, a new one has again: then it is the sitting that ends, not the reed.
+    const fresh = planAdjustments(map, values, target, bassoonActions, options);
+    return fresh.obstacle === "reach" ? found : { ...found, obstacle: "rules" };
   });
   return (state, text) => {
     const { bench, readings } = state.present;
