@@ -92,6 +92,8 @@ export class MeasureHead extends LitElement {
   declare reed: string;
   declare unit: LengthUnit;
   declare text: Catalogue;
+  /** Whether the keyboard is going through the list of steps. */
+  #isPassing = false;
 
   constructor() {
     super();
@@ -124,7 +126,12 @@ export class MeasureHead extends LitElement {
       </label>
       <label class="jump"
         ><span>${words.jump}</span>
-        <select @change=${this.#onJump}>
+        <select
+          @change=${this.#onJump}
+          @keydown=${this.#onJumpKey}
+          @pointerdown=${this.#onJumpPointer}
+          @blur=${this.#onJumpLeft}
+        >
           ${names.map(
             (name, i) =>
               html`<option value=${i} .selected=${live(i === step)}>${i + 1}. ${name}</option>`,
@@ -139,8 +146,27 @@ export class MeasureHead extends LitElement {
     this.dispatchEvent(new BenchActionEvent({ type: "unit-set", unit }));
   }
 
-  #onJump(event: Event): void {
-    const step = Number((event.target as HTMLSelectElement).value);
-    this.dispatchEvent(new BenchActionEvent({ type: "sheet-moved", step }));
+  /** With the keyboard one passes by the steps in between: only Enter, or going on from here, opens one. */
+  #onJumpKey({ key, target }: KeyboardEvent): void {
+    this.#isPassing = key !== "Enter";
+    if (key === "Enter") this.#open(target as HTMLSelectElement);
+  }
+
+  #onJumpPointer(): void {
+    this.#isPassing = false;
+  }
+
+  #onJump({ target }: Event): void {
+    if (!this.#isPassing) this.#open(target as HTMLSelectElement);
+  }
+
+  #onJumpLeft({ target }: FocusEvent): void {
+    if (this.#isPassing) this.#open(target as HTMLSelectElement);
+    this.#isPassing = false;
+  }
+
+  #open({ value }: HTMLSelectElement): void {
+    const step = Number(value);
+    if (step !== this.step) this.dispatchEvent(new BenchActionEvent({ type: "sheet-moved", step }));
   }
 }

@@ -105,7 +105,7 @@ export class MeasureState extends LitElement {
           type="checkbox"
           .checked=${live(this.sheet.zero)}
           @change=${this.#onZero}
-        />${words.zero}</label
+        />${words.zero(words.feeler[this.bench.unit])}</label
       >
       ${this.sheet.zero ? nothing : html`<p>${words.zeroMissing}</p>`}`;
   }

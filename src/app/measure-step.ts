@@ -1,10 +1,10 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature, ReedModel, Values } from "../engine/model.js";
-import { crossChecks } from "../reed/cross-checks.js";
+import { stepWarnings } from "../reed/cross-checks.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { MeasuringStep } from "../reed/measuring-steps.js";
-import { readingText, readingWithUnit, typedValue, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit, typedValue, unitSign } from "../reed/reading-text.js";
 import { stepReading, type StepReading } from "../reed/step-reading.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
@@ -14,6 +14,7 @@ import { NumberPad, type PadKeyEvent } from "../widgets/number-pad.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import { checkText } from "./check-text.js";
 import { measureStepStyle } from "./measure-step-style.js";
+import { lengthText, usualText } from "./usual-text.js";
 import { slipButtons } from "./slip-buttons.js";
 import { takenReadings } from "./taken-readings.js";
 
@@ -95,7 +96,7 @@ export class MeasureStep extends LitElement {
         <dt>${words.slip}</dt>
         <dd>${how.slip}</dd>
       </dl>
-      <p class="usual">${this.#usual()}</p>
+      <p class="usual">${usualText(step, feature, this.values, this.unit, text)}</p>
       ${step.asks === "picture" ? this.#pictures() : this.#entry()} ${this.#taken()}`;
   }
 
@@ -119,7 +120,7 @@ export class MeasureStep extends LitElement {
     if (step.asks === "heightAndWidth")
       return this.tall === undefined
         ? words.height
-        : `${words.width} (${words.heightTaken(this.#length(this.tall))})`;
+        : `${words.width} (${words.heightTaken(lengthText(this.#feature, this.tall, this.unit, text))})`;
     if (step.asks === "thicknessOverSpine")
       return this.values["spine"] === undefined ? words.rise : words.thickness;
     const place = step.places[readings.length % step.places.length]!;
@@ -192,32 +193,11 @@ export class MeasureStep extends LitElement {
     });
   }
 
-  /** What most reeds have, of the quantity that is typed. */
-  #usual(): string {
-    const { step, text, unit } = this;
-    const words = text.measure.step;
-    const over = step.asks === "thicknessOverSpine" ? (this.values["spine"] ?? 0) : 0;
-    const [low, high] = step.usual.map((value) => this.#shown(value + over));
-    if (step.asks === "heightAndWidth") return words.usualRoundness(low!, high!);
-    return words.usual(low!, high!, unitSign(this.#feature, unit, text));
-  }
-
-  /** A length that stands for something else, in the unit of the gauge. */
-  #length(millimetres: number): string {
-    const length = { ...this.#feature, unit: "mm" as const };
-    return readingWithUnit(length, millimetres, this.unit, this.text, true);
-  }
-
   #warnings(readings: readonly number[]): string[] {
-    const { feature } = this.step;
-    const mean = readings.reduce((sum, one) => sum + one, 0) / readings.length;
-    return crossChecks({ ...this.values, [feature]: mean }, { [feature]: readings })
-      .filter(({ features }) => features.includes(feature))
-      .map((one) => checkText(one, this.model, this.unit, this.text));
-  }
-
-  #shown(value: number): string {
-    return readingText(this.#feature, value, this.unit, this.text, true);
+    const { step, values, model, unit, text } = this;
+    return stepWarnings(step.feature, values, readings).map((one) =>
+      checkText(one, model, unit, text),
+    );
   }
 
   #withUnit(value: number): string {

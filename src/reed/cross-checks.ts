@@ -1,4 +1,5 @@
 import type { FeatureId, Values } from "../engine/model.js";
+import { readingsSummary } from "./repeats.js";
 import { placesOf, unevenness } from "./uneven.js";
 
 /** Something about a set of readings that is asked about; nothing is forbidden. */
@@ -68,4 +69,23 @@ function unevenPlaces(readings: Readonly<Record<FeatureId, readonly number[]>>):
       placesOf(id) === "quarters" ? "unevenQuarters" : collars ? "collarsDiffer" : "bladesDiffer";
     return [{ kind, features: [id], spread: uneven.spread }];
   });
+}
+
+/**
+ * What does not go together once a feature has these readings: only what concerns that feature.
+ *
+ * Shape   the feature, all values so far, its readings → questions.
+ * Unit    the feature's own.
+ *
+ * @example stepWarnings("wings", { heart: 0.2 }, [0.25])[0].kind → "centreThinnerThanSide"
+ */
+export function stepWarnings(
+  feature: FeatureId,
+  values: Values,
+  readings: readonly number[],
+): CrossCheck[] {
+  const { mean } = readingsSummary(feature, readings);
+  return crossChecks({ ...values, [feature]: mean }, { [feature]: readings }).filter(
+    ({ features }) => features.includes(feature),
+  );
 }

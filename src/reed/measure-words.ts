@@ -1,6 +1,7 @@
 import type { FeatureId } from "../engine/model.js";
 import type { Place } from "./measuring-steps.js";
 import { bassoonSymptoms } from "./symptoms.js";
+import type { LengthUnit } from "./units.js";
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
@@ -50,7 +51,7 @@ const steps: Readonly<Record<FeatureId, StepWords>> = {
   tip: {
     where: "1 mm behind the edge of the tip, in the middle.",
     hold: "Dial gauge. Let the foot down, never drag it.",
-    slip: "On the very edge it reads thinner. Is the zero right? 0.01 counts here.",
+    slip: "On the very edge it reads thinner. Is the zero right? It counts most here.",
   },
   heart: {
     where: "8 mm behind the tip, on the middle line.",
@@ -135,8 +136,13 @@ export const measureWords = {
     question: "How is the reed?",
     soaked: "soaked 2 to 4 minutes, shaken dry, plaque out",
     dry: "dry",
-    zero: "The gauge's zero is checked: on the anvil it reads 0, a feeler of 0.10 reads 0.10",
-    zeroMissing: "The zero is not checked yet: at the tip 0.01 counts.",
+    zero: (feeler: string): string =>
+      `The gauge's zero is checked: on the anvil it reads 0, a feeler of ${feeler} reads ${feeler}`,
+    /** What is printed on the feelers of a workshop that measures in this unit. */
+    feeler: { mm: "0.10 mm", in: "0.004 in", thou: "4 thou" } as Readonly<
+      Record<LengthUnit, string>
+    >,
+    zeroMissing: "The zero is not checked yet: at the tip the last digit counts.",
     dryNote: "A dry reed opens and closes otherwise: hinging and opening say little.",
     mixed: (was: string): string =>
       `The readings so far were taken ${was}. Soaked and dry readings are not comparable.`,
@@ -185,7 +191,7 @@ export const measureWords = {
   ask: {
     title: "Is that right?",
     unit: (typed: string, value: string, unit: string): string =>
-      `${typed} is far off. In ${unit} it would be ${value}.`,
+      `${typed} is far off. Read in ${unit}, it is ${value}.`,
     otherFeature: (typed: string, label: string): string =>
       `${typed} looks like the ${label.toLowerCase()}.`,
     upsideDown: (typed: string, value: string): string =>

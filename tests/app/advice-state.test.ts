@@ -304,6 +304,26 @@ describe("plans on the bench", () => {
     }
   });
 
+  test("never say that nothing helps this reed where only the sitting is used up", () => {
+    const told = (state: BenchState): string => planner()(state, english)!.looked.before.join(" ");
+    const { reach: nothing, rules: second } = english.advice.plan.obstacles;
+    let ended = 0; // sittings that end before the part is reached, said as such
+    for (const { reed } of demoReeds) {
+      for (const { id: target } of targets) {
+        let state = run(benchOf(reed), { type: "target-set", target });
+        for (let i = 0; i < 4; i += 1) {
+          const [step] = planner()(state, english)!.looked.plan.steps;
+          if (step) state = run(state, { type: "step-done", step, readings: {} });
+        }
+        const fresh = run(state, { type: "sitting-begun" });
+        if (told(state).includes(second)) ended += 1;
+        if (told(state).includes(nothing))
+          expect(told(fresh), `${reed} ${target}`).toContain(nothing);
+      }
+    }
+    expect(ended).toBeGreaterThan(0);
+  });
+
   test("are searched once for a reed and a part, whatever is looked at", () => {
     const plan = planner();
     const state = run(bittern, { type: "target-set", target: "everyday" });

@@ -1,14 +1,12 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { BrowserContextOptions, Page } from "playwright";
 import { afterAll, beforeAll, expect } from "vitest";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { encodeBench, newBench } from "../../src/reed/bench.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { LipPage, serveLipPage } from "./lip-page.js";
+import { axeProblems } from "./page-faults.js";
 import { describeWalks, phone } from "./walks.js";
 
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const readings = (name: string) => demoReeds.find(({ reed }) => reed === name)!.readings;
 const twoReeds = encodeBench(
   {
@@ -19,17 +17,6 @@ const twoReeds = encodeBench(
   },
   bassoonModel,
 );
-
-async function axeProblems(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = window as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await checker.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
-  });
-}
 
 /** Names and boxes of everything in the page that answers to a question; shadow roots are looked into. */
 async function found(page: Page, what: "small" | "wide"): Promise<string[]> {

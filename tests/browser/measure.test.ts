@@ -69,6 +69,15 @@ describeWalks("the guided sheet", (walk) => {
     expect(await page.locator("measure-step h2").innerText()).toBe("Opening height");
     expect(await page.locator("measure-step .taken li").innerText()).toContain("43.3 thou");
     expect(await page.locator("measure-step .usual").innerText()).toContain("thou");
+    // With arrows one passes by the steps in between; Enter opens one.
+    const steps = page.getByLabel("All steps");
+    await steps.focus();
+    for (let i = 0; i < 3; i += 1) await page.keyboard.press("ArrowDown");
+    expect(await page.locator("measure-step h2").innerText()).toBe("Opening height");
+    await page.keyboard.press("Enter");
+    expect(await page.locator("measure-step h2").innerText()).toBe("Throat width");
+    await steps.selectOption({ label: "2. State of reed and gauge" });
+    expect(await page.locator("measure-state").getByText("a feeler of 4 thou").count()).toBe(1);
   });
 
   walk(

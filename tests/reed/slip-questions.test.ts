@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { bassoonModel } from "../../src/reed/bassoon.js";
-import { crossChecks } from "../../src/reed/cross-checks.js";
+import { crossChecks, stepWarnings } from "../../src/reed/cross-checks.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import measuring from "../../src/reed/data/measuring.json";
 import { measuringSteps } from "../../src/reed/measuring-steps.js";
@@ -178,6 +178,15 @@ describe("cross-checks ask", () => {
     [{}, { bladeLength: [27, 27.4] }, "collarsDiffer"],
   ] as const)("%j %j: %s", (values, readings, kind) => {
     expect(crossChecks(values, readings).map((one) => one.kind)).toEqual([kind]);
+  });
+
+  test("at a step only what concerns its feature is asked, with the mean of its readings", () => {
+    const strange = { heart: 0.2, wings: 0.25, firstWire: 0.9, secondWire: 0.88 };
+    expect(stepWarnings("wings", strange, [0.24, 0.3]).map(({ kind }) => kind)).toEqual([
+      "centreThinnerThanSide",
+      "unevenQuarters",
+    ]);
+    expect(stepWarnings("throatWidth", strange, [8.5])).toEqual([]);
   });
 
   test("exactly 0.03 is still even", () => {
