@@ -89,7 +89,7 @@ export function boxAround([x, y]: Point, width: number, height: number): Box {
 }
 
 /** Area of a box that others lie over, px². */
-function coveredBy(box: Box, others: readonly Box[]): number {
+export function coveredBy(box: Box, others: readonly Box[]): number {
   return others.reduce((sum, other) => {
     const width = Math.min(box.right, other.right) - Math.max(box.left, other.left);
     const height = Math.min(box.bottom, other.bottom) - Math.max(box.top, other.top);

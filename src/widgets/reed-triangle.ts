@@ -5,6 +5,7 @@ import type { CertaintyEllipse } from "../engine/certainty.js";
 import { blendToPoint, pointToBlend, type Frame, type Point } from "../engine/frame.js";
 import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
+import type { StepNumber } from "../drawing/step-numbers.js";
 import { isInside } from "../drawing/is-inside.js";
 import { round, triangleLayout, type TriangleLayout } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
@@ -16,7 +17,7 @@ import { Travel } from "./travel.js";
 import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
 import { describeTriangle } from "./triangle-words.js";
 import { centreMark, cornerLabels } from "./triangle-labels.js";
-import { isCentreFree, nameTexts } from "./triangle-names.js";
+import { isCentreFree, nameTexts, type Standing } from "./triangle-names.js";
 import { keyMove, movedBy } from "./triangle-keys.js";
 import {
   aimHandle,
@@ -28,7 +29,13 @@ import {
   type DrawnReach,
   type DrawnTarget,
 } from "./triangle-layers.js";
-import { adviceBoxes, adviceLayer, contourLayer, type DrawnAdvice } from "./triangle-advice.js";
+import {
+  adviceBoxes,
+  adviceLayer,
+  adviceNumbers,
+  contourLayer,
+  type DrawnAdvice,
+} from "./triangle-advice.js";
 import { triangleAdviceStyle } from "./triangle-advice-style.js";
 import { triangleStyle } from "./triangle-style.js";
 import { ghostMark, pinnedMark, pointMark, type DrawnReed } from "./triangle-point.js";
@@ -138,6 +145,7 @@ export class ReedTriangle extends LitElement {
   #drawing(layout: TriangleLayout) {
     const { width, height, frame } = layout;
     const seen = this.#travel.at ?? this.blend;
+    const numbers = adviceNumbers(this.advice, this.#standing(), layout, this.em);
     return html`<svg
       width=${round(width)}
       height=${round(height)}
@@ -159,8 +167,8 @@ export class ReedTriangle extends LitElement {
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
-      ${this.#names(layout)} ${ghostMark(this.ghost, seen, frame)} ${this.#handleMarks(seen, frame)}
-      ${adviceLayer(this.advice ?? {}, layout, this.em)}
+      ${this.#names(layout, numbers)} ${ghostMark(this.ghost, seen, frame)}
+      ${this.#handleMarks(seen, frame)} ${adviceLayer(this.advice ?? {}, numbers, layout, this.em)}
     </svg>`;
   }
 
@@ -194,19 +202,24 @@ export class ReedTriangle extends LitElement {
     return this.blend ? words.instructions : words.nothingToMove;
   }
 
-  #names(layout: TriangleLayout) {
-    const { target, pinned, blend } = this;
-    const centre = isCentreFree(this) ? this.text.triangle.centre : undefined;
+  /** What stands already and nothing may cover. */
+  #standing(): Standing {
+    return {
+      point: this.blend,
+      corners: order.map((id) => this.text.corners[id]),
+      ticks: this.layers.includes("readingLines"),
+    };
+  }
+
+  #names(layout: TriangleLayout, numbers: readonly StepNumber[]) {
     return nameTexts(
       {
-        centre,
-        target,
-        pinned,
-        point: blend,
+        centre: isCentreFree(this) ? this.text.triangle.centre : undefined,
+        target: this.target,
+        pinned: this.pinned,
+        ...this.#standing(),
         outside: this.text.triangle.outside,
-        corners: order.map((id) => this.text.corners[id]),
-        ticks: this.layers.includes("readingLines"),
-        also: adviceBoxes(this.advice ?? {}, layout.frame, this.em),
+        also: adviceBoxes(this.advice ?? {}, numbers, layout.frame, this.em),
       },
       layout,
       this.em,
@@ -275,10 +288,9 @@ export class ReedTriangle extends LitElement {
     const now = handle === "point" ? this.blend! : this.target!.blend;
     const near = this.#keyBlend && blendDistance(this.#keyBlend, now) < 0.03;
     const from = near ? this.#keyBlend! : nearestBlend(now);
-    const next = movedBy(from, move);
     if (!this.#keyBlend) this.#begin();
-    this.#keyBlend = next;
-    this.#ask(handle, next);
+    this.#keyBlend = movedBy(from, move);
+    this.#ask(handle, this.#keyBlend);
   }
 
   #endKeys(): void {

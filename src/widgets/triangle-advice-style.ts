@@ -21,6 +21,11 @@ export const triangleAdviceStyle = css`
   .plan .head {
     fill: var(--accent);
   }
+  .plan .leader {
+    fill: none;
+    stroke: var(--ink-soft);
+    stroke-width: 1;
+  }
   .plan .number,
   .levelName {
     paint-order: stroke;
@@ -67,6 +72,7 @@ export const triangleAdviceStyle = css`
   }
   @media (forced-colors: active) {
     .plan .shaft,
+    .plan .leader,
     .planEnd .ring,
     .planEnd .certainty,
     .leftover .shaft,

@@ -7,10 +7,11 @@ import type { SevenValues } from "../engine/qualities.js";
 import { arrow } from "../drawing/arrow.js";
 import { boxAround, type Box } from "../drawing/name-places.js";
 import { qualityContours, type QualityContour } from "../drawing/quality-contours.js";
-import { stepNumbers } from "../drawing/step-numbers.js";
+import { stepNumbers, type StepNumber } from "../drawing/step-numbers.js";
 import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
 import { remembered } from "./remembered.js";
 import { certaintyLayer } from "./triangle-layers.js";
+import { standingBoxes, type Standing } from "./triangle-names.js";
 
 /** A move on the triangle. */
 export interface DrawnMove {
@@ -68,36 +69,53 @@ export function contourLayer(
 
 /** Where numbers of advice stand, which no name may cover. */
 export function adviceBoxes(
-  { contours, steps = [] }: DrawnAdvice,
+  advice: DrawnAdvice,
+  numbers: readonly StepNumber[],
   frame: Frame,
   em: number,
 ): Box[] {
-  const levels = contours ? drawnContours(contours, frame, em).map(({ label }) => label) : [];
-  return [...levels, ...numberPlaces(steps, frame, em)]
-    .filter((at) => at !== undefined)
-    .map((at) => boxAround(at, em, em));
+  const places = numbers.map(({ at }) => at);
+  return [...levelPlaces(advice, frame, em), ...places].map((at) => boxAround(at, em, em));
 }
 
-function numberPlaces(
-  steps: readonly DrawnMove[],
-  frame: Frame,
+function levelPlaces({ contours }: DrawnAdvice, frame: Frame, em: number): Point[] {
+  return contours
+    ? drawnContours(contours, frame, em).flatMap(({ label }) => (label ? [label] : []))
+    : [];
+}
+
+const none: readonly StepNumber[] = [];
+
+/** Where the numbers of a plan's arrows stand: clear of what stands already, of contours' numbers and of the plan's end. */
+export function adviceNumbers(
+  advice: DrawnAdvice | undefined,
+  standing: Standing,
+  layout: TriangleLayout,
   em: number,
-): (Point | undefined)[] {
-  return stepNumbers(
-    steps.map((step) => ends(step, frame)),
-    0.75 * em,
-  );
+): readonly StepNumber[] {
+  const { frame, width, height } = layout;
+  const { steps = [], end } = advice ?? {};
+  if (!advice || steps.length === 0) return none;
+  const ring = end ? [blendToPoint(nearestBlend(end.blend), frame)] : [];
+  const taken = [
+    ...standingBoxes(standing, layout, em),
+    ...levelPlaces(advice, frame, em).map((at) => boxAround(at, em, em)),
+    ...ring.map((at) => boxAround(at, 14, 14)),
+  ];
+  const arrows = steps.map((step) => ends(step, frame));
+  return stepNumbers(arrows, { distance: 0.8 * em, width, height, taken });
 }
 
 /** The arrows of a plan with their numbers, where it ends, and what a stand-in leaves over. */
 export function adviceLayer(
   { steps = [], end, leftover }: DrawnAdvice,
+  numbers: readonly StepNumber[],
   layout: TriangleLayout,
   em: number,
 ): (SVGTemplateResult | typeof nothing)[] {
   return [
     endMark(end, layout),
-    stepArrows(steps, layout.frame, em),
+    stepArrows(steps, numbers, layout.frame, em),
     leftoverArrow(leftover, layout.frame),
   ];
 }
@@ -108,18 +126,18 @@ function ends({ from, to }: DrawnMove, frame: Frame): readonly [Point, Point] {
 
 function stepArrows(
   steps: readonly DrawnMove[],
+  numbers: readonly StepNumber[],
   frame: Frame,
   em: number,
 ): SVGTemplateResult | typeof nothing {
   if (steps.length === 0) return nothing;
   const places = steps.map((step) => ends(step, frame));
-  const numbers = numberPlaces(steps, frame, em);
   return svg`<g class="plan">${places.map(([from, to]) => {
     const drawn = arrow(from, to, 8);
     return drawn
       ? svg`<path class="under" d=${drawn.shaft}></path><path class="shaft" d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path>`
       : nothing;
-  })}${numbers.map((at, i) => (at ? svg`<text class="number" x=${round(at[0])} y=${round(at[1] + 0.27 * em)} text-anchor="middle">${i + 1}</text>` : nothing))}</g>`;
+  })}${numbers.map(({ leader }) => (leader ? svg`<path class="leader" d="M${leader[0].map(round).join()}L${leader[1].map(round).join()}"></path>` : nothing))}${numbers.map(({ at }, i) => svg`<text class="number" x=${round(at[0])} y=${round(at[1] + 0.27 * em)} text-anchor="middle">${i + 1}</text>`)}</g>`;
 }
 
 function endMark(end: DrawnAdvice["end"], layout: TriangleLayout) {

@@ -13,22 +13,26 @@ import { onwardTip, type DrawnReed } from "./triangle-point.js";
 const letter = 0.47;
 const line = 1.05;
 
+/** What stands on the triangle before anything else is named. */
+export interface Standing {
+  /** The reed's point, which no name may cover. */
+  readonly point: Blend | undefined;
+  /** The names of the corners. */
+  readonly corners: readonly string[];
+  /** Whether numbers stand at the ends of the reading lines. */
+  readonly ticks: boolean;
+}
+
 /** What is named on the triangle besides its corners. */
-export interface Named {
+export interface Named extends Standing {
   /** What the centre is called; undefined where its name would stand in the way. */
   readonly centre: string | undefined;
   readonly target: DrawnTarget | undefined;
   readonly pinned: DrawnReed | undefined;
-  /** The reed's point, which no name may cover. */
-  readonly point: Blend | undefined;
   /** What is said of a point outside the triangle. */
   readonly outside: string;
-  /** The names of the corners, which stand already. */
-  readonly corners: readonly string[];
   /** What else no name may cover. */
   readonly also: readonly Box[];
-  /** Whether numbers stand at the ends of the reading lines. */
-  readonly ticks: boolean;
 }
 
 /** Whether the centre can be named: it would stand in the way of the point, of names and of arrows. */
@@ -67,7 +71,7 @@ export function nameTexts(
     width: words.length * letter * em + 8,
     height: line * em,
   }));
-  const places = placeNames(sized, takenBy(named, layout, em), layout);
+  const places = placeNames(sized, [...standingBoxes(named, layout, em), ...named.also], layout);
   return marks.map(({ kind, words }, i) => {
     const middle = places[i];
     if (!middle) return nothing;
@@ -75,9 +79,9 @@ export function nameTexts(
   });
 }
 
-/** What names must not cover: the point, the corners' names, the numbers of the reading lines. */
-function takenBy(
-  { point, ticks, also, corners: names }: Named,
+/** What stands already: the point, the corners' names, the numbers of the reading lines. */
+export function standingBoxes(
+  { point, ticks, corners: names }: Standing,
   layout: TriangleLayout,
   em: number,
 ): Box[] {
@@ -87,12 +91,12 @@ function takenBy(
     const middle = anchor === "start" ? x + half : anchor === "end" ? x - half : x;
     return boxAround([middle, y + lineHeight / 4], 2 * half, 2 * lineHeight);
   });
-  if (!point) return [...corners, ...also];
+  if (!point) return corners;
   const place = blendToPoint(nearestBlend(point), layout.frame);
   const numbers = ticks
     ? readingLines(nearestBlend(point), layout.frame, em).map(({ label }) =>
         boxAround(label, 3.4 * em, 1.4 * em),
       )
     : [];
-  return [...corners, ...also, ...numbers, boxAround(place, 24, 24)];
+  return [...corners, ...numbers, boxAround(place, 24, 24)];
 }

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { qualityContours } from "../../src/drawing/quality-contours.js";
-import { stepNumbers } from "../../src/drawing/step-numbers.js";
 import { triangleLayout } from "../../src/drawing/triangle-layout.js";
 import { blendToPoint, pointToBlend, type Point } from "../../src/engine/frame.js";
 import { qualityAt, type SevenValues } from "../../src/engine/qualities.js";
@@ -54,45 +53,5 @@ describe("contours of a quality", () => {
         expect(qualityAt(values, pointToBlend(label, frame))).toBeCloseTo(value, 1);
       }
     }
-  });
-});
-
-describe("numbers of arrows head to tail", () => {
-  test("stand beside the middle, at the distance that is asked for", () => {
-    const arrows: [Point, Point][] = [
-      [
-        [0, 0],
-        [60, 0],
-      ],
-      [
-        [60, 0],
-        [60, 80],
-      ],
-    ];
-    const [first, second] = stepNumbers(arrows, 10);
-    expect(first).toEqual([30, -10]);
-    expect(second).toEqual([70, 40]);
-  });
-
-  test("are left out where they would stand on each other", () => {
-    const there: [Point, Point] = [
-      [0, 0],
-      [40, 0],
-    ];
-    expect(stepNumbers([there, there], 10).filter((at) => at !== undefined)).toHaveLength(1);
-  });
-
-  test("are left out where the arrow is too short to carry one", () => {
-    expect(
-      stepNumbers(
-        [
-          [
-            [0, 0],
-            [9, 0],
-          ],
-        ],
-        10,
-      ),
-    ).toEqual([undefined]);
   });
 });
