@@ -1,15 +1,18 @@
 import type { FeatureId, Values } from "../engine/model.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
 import { valuesAfter } from "../engine/plan-end.js";
+import { readingsAfter } from "../engine/plan-notes.js";
 import type { SevenValues } from "../engine/qualities.js";
 import type { FeatureChange, StandInRequest } from "../engine/stand-ins.js";
 import { bassoonActions } from "../reed/bassoon.js";
+import type { Bench } from "../reed/bench.js";
 import type { DoneStep, Sitting } from "../reed/done-steps.js";
+import { judgement } from "../reed/looked-advice.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths } from "../reed/units.js";
 import type { BenchState } from "./bench-state.js";
 import { onlySheet, type Moment } from "./moment.js";
-import { seenAs, step } from "./undo-step.js";
+import { seenAs, step, viewed } from "./undo-step.js";
 
 /** A stand-in that is on the reed to be looked at: kept or taken back. */
 export interface Trial {
@@ -22,17 +25,11 @@ export interface Trial {
   readonly values: Values;
 }
 
-/** What is looked at of the advice. No step of undo, and not in the address. */
+/** What is asked and tried of the advice. No step of undo, and not in the address; what is looked at is in the bench. */
 export interface AdviceState {
   /** What the stand-ins are asked for; absent while their list is closed. */
   readonly asked?: StandInRequest;
   readonly trial?: Trial;
-  /** The plan whose steps are shown. */
-  readonly looked?: PlanKind;
-  /** The quality that lies over the triangle. */
-  readonly quality?: string;
-  /** A teacher's own seven values. */
-  readonly judged: Readonly<Record<string, SevenValues>>;
   /** The trouble that is looked into. */
   readonly symptom?: string;
 }
@@ -83,9 +80,9 @@ export function reduceAdvice(state: BenchState, action: AdviceAction): BenchStat
     case "sitting-begun":
       return sittingBegun(state);
     case "plan-looked-at":
-      return looking(state, { looked: action.kind });
+      return viewed(state, { plan: action.kind });
     case "quality-shown":
-      return looking(state, { quality: action.quality });
+      return viewed(state, { quality: action.quality });
     case "quality-judged":
       return judged(state, action.quality, action.values);
     case "symptom-picked":
@@ -148,7 +145,11 @@ function stillRead({ bench, readings }: Moment, values: Values): Moment["reading
   );
 }
 
-function stepDone({ present }: BenchState, done: DoneStep, read: Moment["readings"]): Moment {
+function stepDone(
+  { model, present }: BenchState,
+  done: DoneStep,
+  read: Moment["readings"],
+): Moment {
   const { bench } = present;
   const action = bassoonActions.actions.find(({ id }) => id === done.action);
   if (!action) return present;
@@ -160,11 +161,28 @@ function stepDone({ present }: BenchState, done: DoneStep, read: Moment["reading
     values[id] = toThousandths(readingsSummary(id, all).mean);
   const { done: sittings = [] } = bench;
   const sitting = [...(sittings.at(-1) ?? []), done];
+  const unread = notRead(bench, readingsAfter(model, action), Object.keys(read));
   return {
     ...onlySheet(present),
-    bench: { ...bench, values, finished: true, done: [...sittings.slice(0, -1), sitting] },
+    bench: {
+      ...bench,
+      values,
+      finished: true,
+      done: [...sittings.slice(0, -1), sitting],
+      ...(unread.length > 0 ? { expected: unread } : {}),
+    },
     readings: { ...stillRead(present, values), ...read },
   };
+}
+
+/** What a step should have changed and nobody has read since: what the effects say is no reading. */
+function notRead(
+  { values, expected = [] }: Bench,
+  touched: readonly FeatureId[],
+  read: readonly FeatureId[],
+): FeatureId[] {
+  const all = [...new Set([...expected, ...touched])];
+  return all.filter((id) => values[id] !== undefined && !read.includes(id));
 }
 
 /** Another day: what was done so far no longer limits what may be done. */
@@ -183,6 +201,9 @@ export function today({ present }: BenchState): Sitting {
 }
 
 function judged(state: BenchState, quality: string, values: SevenValues | undefined): BenchState {
-  const { [quality]: _before, ...others } = state.advice.judged;
-  return looking(state, { judged: values ? { ...others, [quality]: values } : others });
+  const { [quality]: _before, ...others } = state.present.bench.judged ?? {};
+  const all = values
+    ? { ...others, [quality]: values.map(judgement) as unknown as SevenValues }
+    : others;
+  return viewed(state, { judged: Object.keys(all).length > 0 ? all : undefined });
 }

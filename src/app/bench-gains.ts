@@ -75,10 +75,10 @@ export class BenchGains extends LitElement {
   override render() {
     const { text, shown } = this;
     const { placed } = shown.view;
-    const { advice } = shown.state;
+    const { bench } = shown.state.present;
     const words = text.advice.qualities;
-    const qualities = judgedQualities(advice.judged);
-    const picked = qualities.qualities.find(({ id }) => id === advice.quality);
+    const qualities = judgedQualities(bench.judged);
+    const picked = qualities.qualities.find(({ id }) => id === bench.quality);
     const places = this.#places();
     return html`<section class="card" aria-label=${words.title}>
       <h2>${words.title}</h2>
@@ -111,7 +111,7 @@ export class BenchGains extends LitElement {
   /** The columns: now, the part, the end of every plan that has steps; without a place the part alone. */
   #places(): GainsPlace[] {
     const { text, shown, plan } = this;
-    const qualities = judgedQualities(shown.state.advice.judged);
+    const qualities = judgedQualities(shown.state.present.bench.judged);
     const words = text.planPage.gains;
     const { placed } = shown.view;
     const column = (name: string, blend: Parameters<typeof gainsAt>[1]): GainsPlace => ({
@@ -136,7 +136,8 @@ export class BenchGains extends LitElement {
   #judgement(picked: Quality | undefined) {
     const { text, shown } = this;
     const words = text.planPage.gains;
-    const isOwn = picked !== undefined && shown.state.advice.judged[picked.id] !== undefined;
+    const isOwn =
+      picked !== undefined && shown.state.present.bench.judged?.[picked.id] !== undefined;
     const whose = isOwn ? words.yours : text.advice.qualities.judgement;
     if (!picked) return html`<p class="soft">${words.hint} ${text.advice.qualities.judgement}</p>`;
     return html`<div class="legend">

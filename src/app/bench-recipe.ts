@@ -17,6 +17,8 @@ import { firstRequest } from "./stand-in-list.js";
 define("reed-recipe", ReedRecipe);
 define("bench-stand-ins", BenchStandIns);
 
+const noFeatures: readonly FeatureId[] = [];
+
 /**
  * The recipe as a card or, in one column, as a sheet that comes up from the bottom of the window: so the triangle
  * above it stays in sight while a slider is moved.
@@ -204,6 +206,7 @@ export class BenchRecipe extends LitElement {
       .model=${this.model}
       .values=${bench.values}
       .readings=${readings}
+      .expected=${bench.expected ?? noFeatures}
       .locked=${bench.locked}
       .pulls=${this.view.pulls}
       .earlier=${this.view.earlier}

@@ -17,7 +17,7 @@ import {
 import { newBench, type Bench, type Layer, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
-import { step, travelled, viewed } from "./undo-step.js";
+import { lookedAt, step, travelled, viewed } from "./undo-step.js";
 
 /** The one state of the bench page. */
 export interface BenchState {
@@ -79,7 +79,7 @@ export function startState(
   bench: Bench = newBench(model),
   beside: Pick<Moment, "readings" | "sheet"> = { readings: {} },
 ): BenchState {
-  return { model, present: { bench, ...beside }, past: [], future: [], advice: { judged: {} } };
+  return { model, present: { bench, ...beside }, past: [], future: [], advice: {} };
 }
 
 /**
@@ -152,8 +152,18 @@ function withValue(moment: Moment, feature: FeatureId, value: number | undefined
   const { [feature]: _readings, ...readings } = moment.readings;
   const values: Values =
     value === undefined ? others : { ...others, [feature]: toThousandths(value) };
-  if (values[feature] === moment.bench.values[feature]) return moment;
-  return { ...onlySheet(moment), bench: { ...moment.bench, values }, readings };
+  const { expected = [] } = moment.bench;
+  const isExpected = expected.includes(feature);
+  if (values[feature] === moment.bench.values[feature] && !isExpected) return moment;
+  const bench = { ...moment.bench, values };
+  // What is typed has been read, also where it is just what was expected.
+  if (isExpected)
+    return {
+      ...onlySheet(moment),
+      bench: { ...bench, expected: expected.filter((id) => id !== feature) },
+      readings,
+    };
+  return { ...onlySheet(moment), bench, readings };
 }
 
 function withName<T extends string>(names: readonly T[], name: T, on: boolean): readonly T[] {
@@ -172,7 +182,7 @@ function loaded(
     overruled: false,
     wet: "",
   } as const;
-  const { done: _others, ...bench } = moment.bench;
+  const { done: _others, expected: _expected, ...bench } = moment.bench;
   return { bench: { ...bench, reed, values, ...fresh }, readings };
 }
 
@@ -188,10 +198,11 @@ function taken(
     ? { values: {}, readings: {} }
     : { values: moment.bench.values, readings: moment.readings };
   const values = { ...kept.values, ...Object.fromEntries(means) };
-  const { done, ...bench } = moment.bench;
+  const { done, expected, ...bench } = moment.bench;
+  const same = { ...(done ? { done } : {}), ...(expected ? { expected } : {}) };
   return {
     ...onlySheet(moment),
-    bench: { ...bench, ...(done && !fresh ? { done } : {}), reed, values, finished: true },
+    bench: { ...bench, ...(fresh ? {} : same), reed, values, finished: true },
     readings: { ...kept.readings, ...readings },
   };
 }
@@ -203,6 +214,7 @@ function reset({ model, present }: BenchState): Moment {
     locked: _locked,
     finished: _finished,
     done: _done,
+    expected: _expected,
     ...kept
   } = present.bench;
   return { bench: { ...newBench(model), ...kept }, readings: {} };
@@ -238,9 +250,8 @@ function gestureEnded(state: BenchState): BenchState {
   if (gesture === undefined && rounded) return state;
   const ended = { ...state.present, bench: rounded ? bench : { ...bench, values } };
   if (before && isSameBench(before.present.bench, ended.bench)) {
-    const { unit, layers, page } = bench; // may have been chosen meanwhile
-    const was = before.present;
-    return { ...rest, ...before, present: { ...was, bench: { ...was.bench, unit, layers, page } } };
+    const was = before.present; // how it is looked at may have been chosen meanwhile
+    return { ...rest, ...before, present: { ...was, bench: lookedAt(bench, was.bench) } };
   }
   return { ...rest, present: rounded ? state.present : ended };
 }

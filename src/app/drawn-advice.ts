@@ -14,7 +14,7 @@ export function drawnAdvice(
   const leftover = leftoverOf(state);
   const quality =
     bench.page === "plan"
-      ? judgedQualities(state.advice.judged).qualities.find(({ id }) => id === state.advice.quality)
+      ? judgedQualities(bench.judged).qualities.find(({ id }) => id === bench.quality)
       : undefined;
   const steps = plan?.looked.notes.steps ?? [];
   if (!leftover && !quality && steps.length === 0) return undefined;

@@ -20,6 +20,7 @@ import { MeasureStart } from "./measure-start.js";
 import { MeasureState } from "./measure-state.js";
 import { MeasureStep } from "./measure-step.js";
 import { nextReadingText } from "./next-reading-text.js";
+import { guessText, isRead } from "./read-features.js";
 import { MeasureSummary, type StepAskedEvent } from "./measure-summary.js";
 import { blankSheet } from "./sheet.js";
 
@@ -148,7 +149,7 @@ export class MeasurePage extends LitElement {
 
   #isRead(step: number): boolean {
     const { feature } = measuringSteps[step - firstFeature]!;
-    return this.#moment.bench.values[feature] !== undefined;
+    return isRead(this.#moment.bench, feature);
   }
 
   #stepNames(): string[] {
@@ -182,13 +183,12 @@ export class MeasurePage extends LitElement {
       ></measure-summary>`;
     const measuring = measuringSteps[step - firstFeature]!;
     const { feature } = measuring;
-    const value = bench.values[feature];
     return html`<measure-step
       .model=${model}
       .step=${measuring}
       .values=${bench.values}
-      .readings=${readings[feature] ?? (value === undefined ? [] : [value])}
-      .earlier=${sheet.before[feature]}
+      .readings=${readings[feature] ?? (isRead(bench, feature) ? [bench.values[feature]!] : [])}
+      .guess=${guessText(this.#moment, model, feature, text)}
       .unit=${bench.unit}
       .text=${text}
       @sheet-next=${this.#next}

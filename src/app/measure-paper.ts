@@ -6,6 +6,7 @@ import { readingText, unitSign } from "../reed/reading-text.js";
 import { bassoonSymptoms } from "../reed/symptoms.js";
 import { look } from "../widgets/look.js";
 import type { Moment } from "./moment.js";
+import { isRead } from "./read-features.js";
 
 /** The sheet on paper, blank or filled in: one page. */
 export class MeasurePaper extends LitElement {
@@ -155,8 +156,7 @@ export class MeasurePaper extends LitElement {
     const feature = this.model.features.find((one) => one.id === id)!;
     const shown = (value: number): string => readingText(feature, value, bench.unit, text);
     const how = text.measure.steps[id]!;
-    const value = bench.values[id];
-    const all = readings[id] ?? (value === undefined ? [] : [value]);
+    const all = readings[id] ?? (isRead(bench, id) ? [bench.values[id]!] : []);
     const filled = blank ? [] : all;
     const left = Math.max(0, places.length - filled.length);
     return html`<tr>

@@ -36,7 +36,7 @@ export class MeasureStep extends LitElement {
     step: { attribute: false },
     values: { attribute: false },
     readings: { attribute: false },
-    earlier: { attribute: false },
+    guess: { type: String },
     unit: { type: String },
     text: { attribute: false },
     typed: { state: true },
@@ -51,8 +51,8 @@ export class MeasureStep extends LitElement {
   declare values: Values;
   /** The readings of this feature so far, in its own unit. */
   declare readings: readonly number[];
-  /** What it read before something was done to the reed. */
-  declare earlier: number | undefined;
+  /** What the reading is likely to be, in words; empty where nobody knows. */
+  declare guess: string;
   declare unit: LengthUnit;
   declare text: Catalogue;
   declare typed: string;
@@ -67,6 +67,7 @@ export class MeasureStep extends LitElement {
     super();
     this.readings = [];
     this.values = {};
+    this.guess = "";
     this.unit = "mm";
     this.text = english;
     this.#clear();
@@ -134,7 +135,6 @@ export class MeasureStep extends LitElement {
       return html`<button class="again" @click=${() => (this.again = true)}>
         ${text.measure.step.again}
       </button>`;
-    const before = this.earlier === undefined ? "" : this.#withUnit(this.earlier);
     return html`<label class="field"
         ><span class="unseen">${this.#feature.label}. </span>${prompt}
         <span
@@ -145,7 +145,7 @@ export class MeasureStep extends LitElement {
             autocomplete="off"
             aria-invalid=${this.problem ? "true" : nothing}
             aria-describedby="problem"
-            placeholder=${before ? text.measure.step.expected(before) : nothing}
+            placeholder=${this.guess || nothing}
             .value=${live(this.typed)}
             @input=${this.#onInput}
             @keydown=${this.#onKey}

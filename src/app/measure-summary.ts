@@ -11,6 +11,7 @@ import { BenchActionEvent } from "./bench-action-event.js";
 import { checkText } from "./check-text.js";
 import { gaugeErrors } from "./gauge-errors.js";
 import type { Moment } from "./moment.js";
+import { isRead, readFeatures } from "./read-features.js";
 
 /** Asks for a step of the sheet by its feature. */
 export class StepAskedEvent extends Event {
@@ -119,9 +120,8 @@ export class MeasureSummary extends LitElement {
 
   #suggestion() {
     const words = this.text.measure.summary;
-    const { values } = this.moment.bench;
     const gaugeError = gaugeErrors(this.moment.readings);
-    const next = mostUsefulReading(this.model, Object.keys(values), { gaugeError });
+    const next = mostUsefulReading(this.model, readFeatures(this.moment.bench), { gaugeError });
     if (!next) return html`<p>${words.complete}</p>`;
     const { label } = this.#feature(next.feature);
     return html`<p>
@@ -234,7 +234,10 @@ export class MeasureSummary extends LitElement {
       <td class="number">
         ${value === undefined ? html`<span class="soft">${this.text.measure.summary.notMeasured}</span>` : this.#withUnit(feature, value)}
       </td>
-      <td>${all.length > 1 ? single : nothing}</td>
+      <td>
+        ${all.length > 1 ? single : nothing}
+        ${value !== undefined && !isRead(bench, feature.id) ? html`<span class="soft">${this.text.measure.summary.onlyExpected}</span>` : nothing}
+      </td>
     </tr>`;
   }
 

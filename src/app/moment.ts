@@ -59,7 +59,7 @@ export function unpinned(moment: Moment): Moment {
 export function swapped(moment: Moment): Moment {
   const { bench } = moment;
   if (!bench.pinned) return moment;
-  const { reed, values, pinned: other, done: _done, ...rest } = bench;
+  const { reed, values, pinned: other, done: _done, expected: _expected, ...rest } = bench;
   return {
     bench: {
       ...rest,

@@ -15,7 +15,7 @@ import { planSentences, stepSentences, type StepSentences } from "../reed/plan-s
 import type { Spoken } from "../reed/stand-in-sentences.js";
 import { targetOf, type Target } from "../reed/targets.js";
 import { remembered } from "../widgets/remembered.js";
-import { today, type AdviceState } from "./advice-state.js";
+import { today } from "./advice-state.js";
 import { locksOf } from "./bench-freedom.js";
 import type { BenchState } from "./bench-state.js";
 import { gaugeErrors } from "./gauge-errors.js";
@@ -83,7 +83,7 @@ export function planner(): (state: BenchState, text: Catalogue) => PlanView | un
       today(state),
     );
     const plans = found.plans.map((plan) => toldPlan(found, plan, values, target, spoken));
-    const looked = plans.find(({ plan }) => plan.kind === state.advice.looked) ?? plans[0]!;
+    const looked = plans.find(({ plan }) => plan.kind === bench.plan) ?? plans[0]!;
     return { target, plans, looked };
   };
 }
@@ -114,12 +114,12 @@ function measuredErrors(
 }
 
 /** The qualities as they came, with a teacher's own values in place of them. */
-export const judgedQualities: (judged: AdviceState["judged"]) => Qualities = remembered(
-  (judged: AdviceState["judged"]): Qualities => ({
+export const judgedQualities: (judged: Bench["judged"]) => Qualities = remembered(
+  (judged: Bench["judged"]): Qualities => ({
     ...bassoonQualities,
     qualities: bassoonQualities.qualities.map((one) => ({
       ...one,
-      values: judged[one.id] ?? one.values,
+      values: judged?.[one.id] ?? one.values,
     })),
   }),
 );

@@ -68,7 +68,7 @@ const changes: { readonly [T in SheetAction["type"]]: Change<T> } = {
   "wet-set": (moment, { wet }) => withFields(moment, { wet }),
   "set-started": (moment, { reed, wet }) => {
     const { sound, zero } = moment.sheet ?? blankSheet;
-    const { done: _others, ...before } = moment.bench;
+    const { done: _others, expected: _expected, ...before } = moment.bench;
     const bench = { ...before, reed, wet, values: {}, locked: [], finished: true };
     return {
       bench,

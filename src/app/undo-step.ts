@@ -12,7 +12,7 @@ export function step(state: BenchState, present: Moment, gesture?: string): Benc
   const before = same ? state.before : { present: state.present, past, future };
   return {
     model,
-    present,
+    present: withoutRead(present),
     past: same ? past : [...past, state.present].slice(-mostUndo),
     future: [],
     advice,
@@ -20,9 +20,25 @@ export function step(state: BenchState, present: Moment, gesture?: string): Benc
   };
 }
 
+/** What has been read, or is not measured any more, is no longer only expected. */
+function withoutRead(moment: Moment): Moment {
+  const { expected, ...bench } = moment.bench;
+  const left = expected?.filter((id) => !(id in moment.readings) && id in bench.values);
+  if (!expected || !left || left.length === expected.length) return moment;
+  return { ...moment, bench: left.length > 0 ? { ...bench, expected: left } : bench };
+}
+
 /** How the bench is looked at is no step of undo. */
-export function viewed(state: BenchState, change: Partial<Bench>): BenchState {
-  return { ...state, present: { ...state.present, bench: { ...state.present.bench, ...change } } };
+export function viewed(
+  state: BenchState,
+  change: { readonly [Key in keyof Bench]?: Bench[Key] | undefined },
+): BenchState {
+  const { bench } = state.present;
+  const asked = Object.entries({ ...bench, ...change }).filter(([, value]) => value !== undefined);
+  return {
+    ...state,
+    present: { ...state.present, bench: Object.fromEntries(asked) as unknown as Bench },
+  };
 }
 
 /** One step back or forth; how the bench is looked at stays. */
@@ -38,9 +54,23 @@ export function travelled(state: BenchState, way: "past" | "future"): BenchState
 
 /** Another moment, looked at as the present one is. */
 export function seenAs({ present }: BenchState, moment: Moment): Moment {
-  const { unit, layers, page } = present.bench;
   const { sheet } = present;
   // Undo brings readings back, not the place on the sheet.
   const turned = sheet && moment.sheet ? { sheet: { ...moment.sheet, step: sheet.step } } : {};
-  return { ...moment, ...turned, bench: { ...moment.bench, unit, layers, page } };
+  return { ...moment, ...turned, bench: lookedAt(present.bench, moment.bench) };
+}
+
+/** A bench, looked at as another one is. */
+export function lookedAt(looks: Bench, bench: Bench): Bench {
+  const { unit, layers, page, plan, quality, judged } = looks;
+  const { plan: _plan, quality: _quality, judged: _judged, ...rest } = bench;
+  return {
+    ...rest,
+    unit,
+    layers,
+    page,
+    ...(plan ? { plan } : {}),
+    ...(quality ? { quality } : {}),
+    ...(judged ? { judged } : {}),
+  };
 }

@@ -1,8 +1,10 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import type { PlanKind } from "../engine/plan-adjustments.js";
 import { allRoundValues } from "./all-round-values.js";
 import { english, type Catalogue } from "./catalogue.js";
 import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
+import { decodeJudged, encodeJudged, planKinds, qualityIds, type Judged } from "./looked-advice.js";
 import { type Layer, layerNames } from "./layer-names.js";
 import { bassoonSymptoms } from "./symptoms.js";
 import { targets } from "./targets.js";
@@ -45,6 +47,14 @@ export interface Bench {
   readonly pinned?: PinnedReed;
   /** The steps that have been done to this reed, sitting by sitting; the last sitting is today's. */
   readonly done?: readonly Sitting[];
+  /** Features whose value is what a step should have made of them, and was not read again. */
+  readonly expected?: readonly FeatureId[];
+  /** The kind of plan whose steps are looked at; absent: the first. */
+  readonly plan?: PlanKind;
+  /** The quality that lies over the triangle. */
+  readonly quality?: string;
+  /** A teacher's own seven values of qualities. */
+  readonly judged?: Judged;
   readonly layers: readonly Layer[];
   readonly page: PageName;
   /** Ids of the looks before measuring that the reed has failed; a reed that is not sound has no place. */
@@ -93,7 +103,7 @@ export function newBench(model: ReedModel): Bench {
  * @example encodeBench(newBench(bassoonModel), bassoonModel).startsWith("v=1&model=bassoon") → true
  */
 export function encodeBench(bench: Bench, model: ReedModel): string {
-  const { aim, pinned, done = [] } = bench;
+  const { aim, pinned, done = [], expected = [], judged = {} } = bench;
   const parts = [
     ["v", String(benchVersion)],
     ["model", bench.model],
@@ -107,6 +117,10 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     ["pinned", pinned ? encodeValues(pinned.values, model) : ""],
     ["pinnedReed", pinned?.reed ?? ""],
     ["done", encodeDone(done)],
+    ["expected", expected.join(".")],
+    ["plan", bench.plan ?? ""],
+    ["quality", bench.quality ?? ""],
+    ["judged", encodeJudged(judged)],
     ["layers", bench.layers.join(".") || "none"],
     ["page", bench.page === "bench" ? "" : bench.page],
     ["unsound", bench.unsound.join(".")],
@@ -168,6 +182,8 @@ export function decodeBench(
     ...(aim ? { aim } : {}),
     ...(pinned ? { pinned } : {}),
     ...(done.length > 0 ? { done } : {}),
+    ...readLooked(fields, told),
+    ...readExpected(fields, Object.keys(values ?? fresh.values), told),
     layers: readLayers(fields.get("layers"), told),
     unsound: readNames(
       fields.get("unsound"),
@@ -227,6 +243,32 @@ function readPinned(
   const cells = fields.get("pinned");
   const values = cells === undefined ? undefined : decodeValues(cells, "pinned", model, told);
   return values && { reed: readName(fields.get("pinnedReed")), values };
+}
+
+/** What is looked at of the advice; each only where the link names it. */
+function readLooked(
+  fields: ReadonlyMap<string, string>,
+  told: Telling,
+): Pick<Bench, "plan" | "quality" | "judged"> {
+  const [plan] = readNames(fields.get("plan"), planKinds, "plan", told);
+  const [quality] = readNames(fields.get("quality"), qualityIds, "quality", told);
+  const judged = decodeJudged(fields.get("judged") ?? "", (cell) =>
+    told.problems.push(told.words.judged(cell, qualityIds)),
+  );
+  return {
+    ...(plan ? { plan } : {}),
+    ...(quality ? { quality } : {}),
+    ...(Object.keys(judged).length > 0 ? { judged } : {}),
+  };
+}
+
+function readExpected(
+  fields: ReadonlyMap<string, string>,
+  measured: readonly FeatureId[],
+  told: Telling,
+): Pick<Bench, "expected"> {
+  const expected = readNames(fields.get("expected"), measured, "expected", told);
+  return expected.length > 0 ? { expected } : {};
 }
 
 function readNames<T extends string>(

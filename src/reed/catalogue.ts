@@ -302,6 +302,7 @@ export const english = {
       none: "does not pull now",
       ifMore: (toward: string): string => `more of it ${toward}`,
     },
+    expected: "expected after the last step, not read again",
     repeats: (count: number): string => `mean of ${count} readings`,
     uneven: (label: string, spread: string): string =>
       `${label}: the readings differ by ${spread}. Even them first: a point hides unevenness.`,
@@ -537,6 +538,8 @@ export const english = {
       `aim is "${found}"; allowed: the shares high and low in whole thousandths, together at most 1000, as in 250.510.`,
     done: (found: string, allowed: readonly string[]): string =>
       `done names "${found}"; allowed: an action and its whole units, as in thinWings-2, of ${allowed.join(", ")}.`,
+    judged: (found: string, allowed: readonly string[]): string =>
+      `judged names "${found}"; allowed: a quality and its seven values in whole hundredths from 0 to 1000, as in loudest-500.400.900.600.700.700.600, of ${allowed.join(", ")}.`,
     value: (field: string, id: string, found: string): string =>
       `${field}, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
     impossible: (field: string, id: string, found: number, min: number, max: number): string =>

@@ -170,7 +170,8 @@ export const measureWords = {
     rise: "Back rise (the spine is not measured yet)",
     taken: "Taken",
     remove: (value: string): string => `Take ${value} out`,
-    expected: (value: string): string => `before: ${value}`,
+    before: (value: string): string => `before: ${value}`,
+    expected: (value: string): string => `expected: ${value}`,
     mean: (value: string, count: number): string => `Mean of ${count}: ${value}`,
     repeats:
       "Three or more readings of one place replace the gauge's usual error by their own scatter.",
@@ -238,6 +239,7 @@ export const measureWords = {
     value: "Value",
     readings: "Single readings",
     notMeasured: "not measured",
+    onlyExpected: "expected after the last step, not read",
     suggestion: (label: string): string =>
       `The next most useful reading is ${label.toLowerCase()}: it tightens the place most.`,
     complete: "Everything is measured.",

@@ -64,6 +64,7 @@ export class ReedRecipe extends LitElement {
     model: { attribute: false },
     values: { attribute: false },
     readings: { attribute: false },
+    expected: { attribute: false },
     locked: { attribute: false },
     pulls: { attribute: false },
     earlier: { attribute: false },
@@ -77,6 +78,8 @@ export class ReedRecipe extends LitElement {
   declare values: Values;
   /** All readings of a feature whose value is their mean. */
   declare readings: Readonly<Record<FeatureId, readonly number[]>>;
+  /** Features whose value a step should have made, and nobody has read since. */
+  declare expected: readonly FeatureId[];
   declare locked: readonly FeatureId[];
   declare pulls: readonly Pull[];
   /** Values before the last step. */
@@ -92,6 +95,7 @@ export class ReedRecipe extends LitElement {
     super();
     this.values = {};
     this.readings = {};
+    this.expected = [];
     this.locked = [];
     this.pulls = [];
     this.earlier = {};
@@ -128,6 +132,7 @@ export class ReedRecipe extends LitElement {
 
   #note(id: FeatureId): string {
     const all = this.readings[id] ?? [];
+    if (this.expected.includes(id)) return this.text.recipe.expected;
     if (all.length < 2) return "";
     const feature = this.model.features.find((one) => one.id === id)!;
     const uneven = unevenness(id, all);

@@ -279,6 +279,28 @@ describe("a step that was done", () => {
     expect(today(run(next, { type: "undo" }))).toHaveLength(1);
   });
 
+  test("leaves what was not read again as expected, until it is read, typed or forgotten", () => {
+    const after = run(bittern, done);
+    // Rounding the first wire asks for the opening and for both wires; only the height of the opening was read.
+    expect(after.present.bench.expected).toEqual(["openingWidth", "firstWire", "secondWire"]);
+    const { values } = after.present.bench;
+    const read = run(
+      after,
+      { type: "places-read", feature: "firstWire", readings: [values["firstWire"]!] },
+      { type: "value-set", feature: "secondWire", value: values["secondWire"]! },
+    );
+    expect(read.present.bench.expected).toEqual(["openingWidth"]);
+    const gone = run(read, { type: "value-set", feature: "openingWidth", value: undefined });
+    expect(gone.present.bench.expected ?? []).toEqual([]);
+    expect(run(after, { type: "undo" }).present.bench.expected).toBeUndefined();
+    expect(run(after, { type: "reset" }).present.bench.expected).toBeUndefined();
+    const another = { type: "reed-loaded", reed: "Heron", values } as const;
+    expect(run(after, another).present.bench.expected).toBeUndefined();
+    // A stand-in that is tried on it makes no reading of it.
+    const tried = run(after, ask("tip", 0.01), tryIt("a", "firstWire", 0.02));
+    expect(tried.present.bench.expected).toContain("firstWire");
+  });
+
   test("what nobody has measured stays unknown", () => {
     const unread = run(bittern, { type: "value-set", feature: "openingWidth", value: undefined });
     expect(run(unread, done).present.bench.values["openingWidth"]).toBeUndefined();
@@ -362,20 +384,42 @@ describe("qualities and troubles that are looked at", () => {
       { type: "symptom-picked", symptom: "stiff" },
     );
     expect(looked.past).toBe(bittern.past);
-    expect(looked.advice).toMatchObject({ quality: "loudest", symptom: "stiff" });
+    expect(looked.advice).toEqual({ symptom: "stiff" });
+    expect(looked.present.bench.quality).toBe("loudest");
     const away = run(
       looked,
       { type: "quality-shown", quality: undefined },
       { type: "symptom-picked", symptom: undefined },
     );
     expect(away.advice).toEqual(bittern.advice);
+    expect(away.present).toEqual(bittern.present);
   });
 
   test("seven values of one's own stay until they are put back", () => {
     const own = [1, 2, 3, 4, 5, 6, 7] as const;
     const judged = run(bittern, { type: "quality-judged", quality: "loudest", values: own });
-    expect(judged.advice.judged).toEqual({ loudest: own });
+    expect(judged.present.bench.judged).toEqual({ loudest: own });
+    expect(judged.past).toBe(bittern.past);
     const back = run(judged, { type: "quality-judged", quality: "loudest", values: undefined });
-    expect(back.advice.judged).toEqual({});
+    expect(back.present).toEqual(bittern.present);
+  });
+
+  test("stay through undo, and are judged within the scale", () => {
+    const own = [-1, 2, 3.456, 4, 5, 6, 70] as const;
+    const judged = run(
+      bittern,
+      { type: "value-set", feature: "tip", value: 0.12 },
+      { type: "quality-judged", quality: "loudest", values: own },
+      { type: "quality-shown", quality: "loudest" },
+      { type: "plan-looked-at", kind: "fewest" },
+      { type: "undo" },
+    );
+    const { bench } = judged.present;
+    expect(bench.judged).toEqual({ loudest: [0, 2, 3.46, 4, 5, 6, 10] });
+    expect(bench).toMatchObject({
+      quality: "loudest",
+      plan: "fewest",
+      values: bittern.present.bench.values,
+    });
   });
 });

@@ -12,6 +12,8 @@ import {
   type Bench,
   type Layer,
 } from "../../src/reed/bench.js";
+import type { SevenValues } from "../../src/engine/qualities.js";
+import { planKinds, qualityIds } from "../../src/reed/looked-advice.js";
 import { targets } from "../../src/reed/targets.js";
 import { lengthUnits } from "../../src/reed/units.js";
 
@@ -79,14 +81,42 @@ const anyDone = fc
   .tuple(fc.array(anySitting, { minLength: 1, maxLength: 4 }), fc.boolean())
   .map(([sittings, begun]) => ({ done: begun ? [...sittings, []] : sittings }));
 
+const anySeven = fc
+  .array(fc.integer({ min: 0, max: 1000 }), { minLength: 7, maxLength: 7 })
+  .map((all) => all.map((one) => one / 100) as unknown as SevenValues);
+const anyLooks = fc.record(
+  {
+    plan: fc.constantFrom(...planKinds),
+    quality: fc.constantFrom(...qualityIds),
+    judged: fc.dictionary(fc.constantFrom(...qualityIds), anySeven, {
+      minKeys: 1,
+      noNullPrototype: true,
+    }),
+  },
+  { requiredKeys: [], noNullPrototype: true },
+);
+
 const anyFullBench: fc.Arbitrary<Bench> = fc
   .tuple(
     anyBench,
     fc.oneof(fc.constant({}), anyAim),
     fc.oneof(fc.constant({}), anyPinned),
     fc.oneof(fc.constant({}), anyDone),
+    anyLooks,
+    fc.nat(),
   )
-  .map(([bench, aim, pinned, done]) => ({ ...bench, ...aim, ...pinned, ...done }));
+  .map(([bench, aim, pinned, done, looks, some]) => {
+    const measured = Object.keys(bench.values);
+    const expected = measured.slice(0, some % (measured.length + 1));
+    return {
+      ...bench,
+      ...aim,
+      ...pinned,
+      ...done,
+      ...looks,
+      ...(expected.length > 0 ? { expected } : {}),
+    };
+  });
 
 describe("a bench as one line of text", () => {
   test("comes back as it was, whatever it holds", () => {
@@ -238,6 +268,29 @@ describe("a broken field is told, and the rest is kept", () => {
       /^done names "glue-1"; allowed: an action/,
       { done: [[{ action: "thinWings", amount: 2 }]] },
     ],
+    ["an unknown plan", "plan", "boldest", /^plan names "boldest"; allowed: undoable/, {}],
+    ["an unknown quality", "quality", "smell", /^quality names "smell"; allowed: highEntries/, {}],
+    [
+      "a judgement of six values",
+      "judged",
+      "loudest-1.2.3.4.5.6~softest-0.100.200.300.400.500.1000",
+      /^judged names "loudest-1.2.3.4.5.6"; allowed: a quality/,
+      { judged: { softest: [0, 1, 2, 3, 4, 5, 10] } },
+    ],
+    [
+      "a judgement beyond the scale",
+      "judged",
+      "softest-0.100.200.300.400.500.1001",
+      /^judged names "softest/,
+      {},
+    ],
+    [
+      "something expected that is no feature",
+      "expected",
+      "tip.bore",
+      /^expected names "bore"/,
+      { expected: ["tip"] },
+    ],
     [
       "bad URL encoding",
       "reed",
@@ -288,6 +341,17 @@ describe("a broken field is told, and the rest is kept", () => {
     ["no model", withField("model", undefined), 'model is missing; allowed: "bassoon".'],
   ])("%s is refused whole: a new bench, and one sentence", (_name, text, problem) => {
     expect(decode(text)).toEqual({ bench: fresh, problems: [problem] });
+  });
+
+  test("a link from before there was anything looked at opens as it did", () => {
+    const old =
+      "v=1&model=bassoon&reed=Bittern&values=27700.15300.8500.700.900.450.240.540.390.100.170.450.1100.11800&finished=1&target=everyday&done=thinWings-2~&layers=certainty&page=plan";
+    const { bench, problems } = decode(old);
+    expect(problems).toEqual([]);
+    expect(bench).toMatchObject({ reed: "Bittern", target: "everyday", page: "plan" });
+    for (const field of ["plan", "quality", "judged", "expected"])
+      expect(bench).not.toHaveProperty(field);
+    expect(encode(bench)).toBe(old);
   });
 
   test("a name longer than 80 signs is cut", () => {
