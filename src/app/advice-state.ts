@@ -1,4 +1,5 @@
 import type { FeatureId, Values } from "../engine/model.js";
+import type { HandStandIn } from "../engine/hand-stand-ins.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
 import { valuesAfter } from "../engine/plan-end.js";
 import { readingsAfter } from "../engine/plan-notes.js";
@@ -30,6 +31,8 @@ export interface AdviceState {
   /** What the stand-ins are asked for; absent while their list is closed. */
   readonly asked?: StandInRequest;
   readonly trial?: Trial;
+  /** What hands do that was kept last, and the reed with it. */
+  readonly kept?: { readonly hand: HandStandIn; readonly values: Values };
   /** The trouble that is looked into. */
   readonly symptom?: string;
 }
@@ -42,7 +45,11 @@ export type AdviceAction =
       readonly what: string;
       readonly changes: readonly FeatureChange[];
     }
-  | { readonly type: "trial-kept" }
+  | {
+      readonly type: "trial-kept";
+      /** What hands do, where it was that. */
+      readonly hand?: HandStandIn | undefined;
+    }
   | { readonly type: "trial-ended" }
   | {
       readonly type: "step-done";
@@ -72,7 +79,7 @@ export function reduceAdvice(state: BenchState, action: AdviceAction): BenchStat
     case "stand-in-tried":
       return tried(state, action.what, action.changes);
     case "trial-kept":
-      return looking(state, { trial: undefined });
+      return kept(state, action.hand);
     case "trial-ended":
       return trialEnded(state);
     case "step-done":
@@ -97,17 +104,27 @@ export function trialOf({ advice, present, past }: BenchState): Trial | undefine
   return isOn ? trial : undefined;
 }
 
+/** What hands do that was kept last; undefined once anything else has changed the reed. */
+export function keptOf({ advice, present }: BenchState): HandStandIn | undefined {
+  return advice.kept?.values === present.bench.values ? advice.kept?.hand : undefined;
+}
+
+function kept(state: BenchState, hand: HandStandIn | undefined): BenchState {
+  const { values } = state.present.bench;
+  return looking(state, { trial: undefined, kept: hand && { hand, values } });
+}
+
 type Change = { readonly [Key in keyof AdviceState]?: AdviceState[Key] | undefined };
 
 function looking(state: BenchState, change: Change): BenchState {
   const all = Object.entries({ ...state.advice, ...change });
   const known = all.filter(([, value]) => value !== undefined);
-  return { ...state, advice: Object.fromEntries(known) as unknown as AdviceState };
+  return { ...state, advice: Object.fromEntries(known) };
 }
 
 /** Another question ends a trial: what was tried belongs to the question before. */
 function asked(state: BenchState, request: StandInRequest | undefined): BenchState {
-  return looking(trialEnded(state), { asked: request });
+  return looking(trialEnded(state), { asked: request, kept: undefined });
 }
 
 function tried(state: BenchState, what: string, changes: readonly FeatureChange[]): BenchState {
@@ -125,7 +142,10 @@ function tried(state: BenchState, what: string, changes: readonly FeatureChange[
     bench,
     readings: stillRead(from.present, values),
   });
-  return looking(next, { trial: { what, base: next.past.at(-1)!, future, values } });
+  return looking(next, {
+    kept: undefined,
+    trial: { what, base: next.past.at(-1)!, future, values },
+  });
 }
 
 /** The reed as it was before the trial; the trial leaves no step of undo. */

@@ -145,9 +145,12 @@ export class BenchGrid extends LitElement {
   }
 
   #trouble(shown: Shown) {
+    const { target, looked } = this.#lastPlan ?? {};
+    const isWay = target !== undefined && looked !== undefined && looked.plan.steps.length > 0;
     return html`<bench-trouble
       class="trouble"
       .shown=${shown}
+      .toward=${isWay ? this.text.advice.plan.target(target.id, target.label) : ""}
       .text=${this.text}
       @plan-asked=${() => this.focusOn("bench-plan")}
     ></bench-trouble>`;

@@ -4,6 +4,7 @@ import { english, sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { ownTarget } from "../reed/bench.js";
 import type { Sitting } from "../reed/done-steps.js";
 import { doubtLeast } from "../reed/sentence.js";
+import { bassoonSymptoms } from "../reed/symptoms.js";
 import { define } from "../widgets/define.js";
 import type { StepDoneEvent } from "../widgets/advice-events.js";
 import { look } from "../widgets/look.js";
@@ -68,7 +69,7 @@ export class BenchPlan extends LitElement {
         ${targetChoice(bench, text, (target) => this.#act({ type: "target-set", target }))}
         ${movesChoice(bench, this.moves, text, (moves) => this.dispatchEvent(new MovesPickedEvent(moves)))}
       </div>
-      ${this.#ownTarget()} ${this.#done()} ${this.#answer()}
+      ${this.#ownTarget()} ${this.#done()} ${this.#trouble()} ${this.#answer()}
     </section>`;
   }
 
@@ -81,11 +82,22 @@ export class BenchPlan extends LitElement {
     if (!shown.view.placed) return html`<p>${words.noPlace}</p>`;
     if (!plan) return html`<p class="soft">${words.working}</p>`;
     if ((shown.view.doubt ?? 0) > doubtLeast)
-      return html`<p>${text.target.unsure(plan.target.label)}</p>`;
+      return html`<p>
+        ${text.target.unsure(text.advice.plan.target(plan.target.id, plan.target.label))}
+      </p>`;
     return html`<p class="soft working" ?hidden=${resting}>${words.working}</p>
       <div class=${resting ? "" : "stale"} ?inert=${!resting}>
         ${this.#kinds(plan)} ${this.#plan(plan.looked)}
       </div>`;
+  }
+
+  /** Trouble and plan are two questions, and may answer with two amounts of the same thing. */
+  #trouble() {
+    const { plan, shown, text } = this;
+    const { symptom: id } = shown.state.advice;
+    const symptom = bassoonSymptoms.symptoms.find((one) => one.id === id);
+    if (!symptom || !plan || plan.looked.plan.steps.length === 0) return nothing;
+    return html`<p class="noPrint">${text.planPage.plan.troubleFirst(symptom.symptom)}</p>`;
   }
 
   #kinds({ plans, looked }: PlanView) {

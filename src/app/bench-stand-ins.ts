@@ -12,7 +12,8 @@ import { trialOf } from "./advice-state.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
 import { isUnsound, mapFor } from "./measured-map.js";
-import { standInList, type Offer, type StandInList } from "./stand-in-list.js";
+import { careParts } from "./care-parts.js";
+import { keptDeed, standInList, type Offer, type StandInList } from "./stand-in-list.js";
 import { standInsStyle } from "./stand-ins-style.js";
 import { unsoundText } from "./unsound-text.js";
 
@@ -81,12 +82,13 @@ export class BenchStandIns extends LitElement {
     const words = this.text.advice.standIns;
     const page = this.text.planPage.standIns;
     const isTried = trialOf(this.state) !== undefined;
-    return html`${this.#modes(asked)} ${this.#change(asked, feature)}
+    return html`${this.#modes(asked)} ${this.#change(asked, feature)} ${this.#kept()}
       <p class="sentence">${list.sentence}</p>
       ${isTried ? html`<p class="soft">${page.tried} ${page.leftover}</p>` : nothing}
       <div class="lists">
         <div>
           <h4>${words.byHand}</h4>
+          ${list.hands.length > 0 ? html`<p class="soft">${this.text.advice.plan.ownRules}</p>` : nothing}
           ${this.#offers("hand", list.hands, words.noneByHand)}
         </div>
         <div>
@@ -108,6 +110,16 @@ export class BenchStandIns extends LitElement {
           : nothing
       }
       <p class="soft">${page.unmeasured}</p>`;
+  }
+
+  /** What was kept is on the bench only: how hands bring it onto the reed. */
+  #kept() {
+    const kept = keptDeed(this.state, this.text);
+    if (!kept) return nothing;
+    return html`<div class="kept">
+      <p>${this.text.planPage.standIns.keptDeed(kept.deed)}</p>
+      ${careParts(kept.care, true, this.text)}
+    </div>`;
   }
 
   #modes(asked: StandInRequest) {
@@ -193,15 +205,16 @@ export class BenchStandIns extends LitElement {
     </ol>`;
   }
 
-  #offer(what: string, { words: said, changes }: Offer) {
+  #offer(what: string, { words: said, changes, hand, care }: Offer) {
     const words = this.text.advice.standIns;
     const on = trialOf(this.state)?.what === what;
     return html`<li class=${on ? "on" : ""} data-what=${what}>
       <p>${said}</p>
+      ${care ? careParts(care, on, this.text) : nothing}
       ${
         on
           ? html`<div class="pair">
-              <button class="keep" @click=${this.#keep}>${words.keep}</button>
+              <button class="keep" @click=${() => this.#keep(hand)}>${words.keep}</button>
               <button class="back" @click=${() => this.#back(what)}>${words.back}</button>
             </div>`
           : changes.length > 0
@@ -227,8 +240,8 @@ export class BenchStandIns extends LitElement {
   }
 
   /** What was kept is no longer in the list: the focus goes to the list itself. */
-  #keep(): void {
-    this.#act({ type: "trial-kept" });
+  #keep(hand: Offer["hand"]): void {
+    this.#act({ type: "trial-kept", hand });
     void this.#focusOn("section");
   }
 

@@ -39,14 +39,21 @@ define("reed-compass", ReedCompass);
 export class BenchTrouble extends LitElement {
   static override styles = [look, planPageStyle, troubleStyle];
 
-  static override properties = { shown: { attribute: false }, text: { attribute: false } };
+  static override properties = {
+    shown: { attribute: false },
+    toward: { type: String },
+    text: { attribute: false },
+  };
 
   declare shown: Shown;
+  /** The part that a plan with steps leads toward, as a sentence names it; empty where there is none. */
+  declare toward: string;
   declare text: Catalogue;
 
   constructor() {
     super();
     this.text = english;
+    this.toward = "";
   }
 
   override render() {
@@ -103,8 +110,9 @@ export class BenchTrouble extends LitElement {
       <button class="another" @click=${() => this.#pick(undefined, symptom.id)}>
         ${words.another}
       </button>
+      ${spoken && this.toward !== "" ? html`<p>${words.andPlan(this.toward)}</p>` : nothing}
       ${spoken ? this.#help(symptom, spoken) : html`<p>${this.#whyNot()}</p>`}
-      <p class="soft">${words.toPlanHint}</p>
+      ${this.toward === "" ? html`<p class="soft">${words.toPlanHint}</p>` : nothing}
       <button @click=${() => this.dispatchEvent(new Event("plan-asked"))}>${words.toPlan}</button>
     </div>`;
   }
@@ -199,9 +207,10 @@ export class BenchTrouble extends LitElement {
       <reed-steps
         .model=${model}
         .notes=${notes.steps}
-        .said=${stepSentences(notes, spoken)}
+        .said=${stepSentences(notes, spoken, "help")}
         .measured=${Object.keys(values)}
         .unit=${unit}
+        list="help"
         .text=${text}
         @step-done=${this.#onDone}
       ></reed-steps>`;

@@ -31,7 +31,8 @@ export function triangleRows(state: BenchState, view: BenchView, text: Catalogue
   if (comparison?.blend)
     rows.push(row(words.pinned(comparison.pinned.reed || text.bar.allRound), comparison.blend));
   const target = targetOf(bench, text.target.own);
-  if (target) rows.push(row(words.target(target.label), target.blend));
+  if (target)
+    rows.push(row(words.target(text.advice.plan.target(target.id, target.label)), target.blend));
   return [
     ...rows,
     ...certaintyRow(state, view, text),
@@ -53,7 +54,7 @@ function pullRows({ model }: BenchState, { chain }: BenchView, text: Catalogue):
   const labels = new Map([...model.groups, ...model.features].map(({ id, label }) => [id, label]));
   return chain.map(({ id, from, to }) => ({
     name: text.table.pull(labels.get(id)!),
-    cells: [0, 1, 2].map((k) => text.signedPercent(to[k]! - from[k]!)),
+    cells: [0, 1, 2].map((k) => text.signedPoints(to[k]! - from[k]!)),
   }));
 }
 

@@ -15,7 +15,9 @@ import { amountText } from "../reed/amount-text.js";
 import { bassoonActions } from "../reed/bassoon.js";
 import type { Catalogue } from "../reed/catalogue.js";
 import { allRoundValue } from "../reed/reading-text.js";
+import { handCares, type HandCare } from "../reed/hand-care.js";
 import {
+  deedText,
   differenceSentence,
   featureSentence,
   handSentence,
@@ -27,7 +29,7 @@ import {
   type Spoken,
 } from "../reed/stand-in-sentences.js";
 import { targetOf } from "../reed/targets.js";
-import { trialOf } from "./advice-state.js";
+import { keptOf, trialOf } from "./advice-state.js";
 import { freedomOf } from "./bench-freedom.js";
 import type { BenchState } from "./bench-state.js";
 import { isUnsound, mapFor } from "./measured-map.js";
@@ -38,6 +40,15 @@ export interface Offer {
   readonly words: string;
   /** What trying it changes; none where this reed does not allow it. */
   readonly changes: readonly FeatureChange[];
+  /** What hands do when it is tried, and what they need to be told. */
+  readonly hand?: HandStandIn;
+  readonly care?: HandCare;
+}
+
+/** Something by hand that was kept on the bench: what is to be done on the reed itself. */
+export interface KeptDeed {
+  readonly deed: string;
+  readonly care: HandCare;
 }
 
 /** What stands in for a change on this reed, in words, best first. */
@@ -74,16 +85,17 @@ export function standInList(state: BenchState, text: Catalogue): StandInList | u
   const { singles, pairs } = standIns(spoken.map, values, request, freedom);
   const hands = handsWorthTelling(
     handStandIns(spoken.map, values, request, bassoonActions, freedom),
-  )
-    .filter((one) => !makesTheChange(one, request))
-    .slice(0, most.singles);
+  ).slice(0, most.singles);
+  const deeds = hands.map(({ actions }) => actions);
+  const kept = keptOf(state);
+  const cares = handCares(deeds, spoken, kept ? cautionsOf(kept.actions) : []);
   return {
     sentence: requestSentence(request, spoken),
-    hands: hands.map((one) => ({
-      id: one.id,
-      words: handSentence(one, spoken),
-      changes: possibleByHand(one),
-    })),
+    hands: hands.map((one, i) => {
+      const hand = possibleByHand(one);
+      const offer = { id: one.id, words: handSentence(one, spoken), care: cares[i]! };
+      return hand ? { ...offer, changes: hand.changes, hand } : { ...offer, changes: [] };
+    }),
     features: singlesWorthTelling(singles, spoken)
       .slice(0, most.singles)
       .map((one) => ({
@@ -102,21 +114,28 @@ export function standInList(state: BenchState, text: Catalogue): StandInList | u
   };
 }
 
-/** "Instead of thinner wings" nobody is told to do what thins the wings. */
-function makesTheChange(
-  { changes }: HandStandIn,
-  { feature, change, mode }: StandInRequest,
-): boolean {
-  return (
-    mode === "instead" && changes.some((one) => one.feature === feature && one.change * change > 0)
-  );
+/** As many whole units as one easy sitting allows. */
+function possibleByHand(hand: HandStandIn): HandStandIn | undefined {
+  const { amount, possible, changes } = hand;
+  const units = Math.floor(amount * possible + 1e-9);
+  if (units < 1) return undefined;
+  return {
+    ...hand,
+    amount: units,
+    changes: changes.map(({ feature, change }) => ({ feature, change: (change * units) / amount })),
+  };
 }
 
-/** As many whole units as one easy sitting allows. */
-function possibleByHand({ amount, possible, changes }: HandStandIn): FeatureChange[] {
-  const units = Math.floor(amount * possible + 1e-9);
-  if (units < 1) return [];
-  return changes.map(({ feature, change }) => ({ feature, change: (change * units) / amount }));
+function cautionsOf(ids: readonly string[]): string[] {
+  return bassoonActions.actions.filter(({ id }) => ids.includes(id)).map(({ caution }) => caution);
+}
+
+/** What was kept last, if hands do it and nothing else has changed the reed since. */
+export function keptDeed(state: BenchState, text: Catalogue): KeptDeed | undefined {
+  const kept = keptOf(state);
+  const spoken = spokenOf(state, text);
+  if (!kept || !spoken) return undefined;
+  return { deed: deedText(kept, spoken), care: handCares([kept.actions], spoken)[0]! };
 }
 
 function possibleChange({ feature, change, possible }: StandIn): FeatureChange[] {

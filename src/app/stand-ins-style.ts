@@ -100,6 +100,25 @@ export const standInsStyle = css`
   .pair {
     gap: 0.4rem;
   }
+  .caution {
+    padding: 0.3rem 0.5rem;
+    border-inline-start: 4px solid var(--loud-word);
+    background: var(--card);
+    font-size: 0.875rem;
+  }
+  .final {
+    color: var(--loud-word);
+    font-weight: 600;
+  }
+  .kept {
+    margin: 0.5rem 0;
+    padding: 0.4rem 0.6rem;
+    border: 1px solid var(--accent);
+    border-radius: 6px;
+  }
+  .kept p {
+    margin: 0 0 0.25rem;
+  }
   .differences {
     margin: 0.7rem 0 0;
     padding-top: 0.4rem;

@@ -16,15 +16,19 @@ export function targetLine(
   { raw, doubt }: { readonly raw: Blend; readonly doubt: number },
   text: Catalogue,
 ): string {
-  if (doubt > doubtLeast) return text.target.unsure(target.label);
+  const part = text.advice.plan.target(target.id, target.label);
+  if (doubt > doubtLeast) return text.target.unsure(part);
   // A reed outside is shown on the border, and told from there: all shares on the screen are of one kind.
   const place = nearestBlend(raw);
-  if (blendDistance(place, target.blend) <= targetRadius) return text.target.within(target.label);
+  if (blendDistance(place, target.blend) <= targetRadius) return text.target.within(part);
   const missing = target.blend.map((share, k) => share - place[k]!);
   const most = missing.reduce(
     (best, gap, k) => (Math.abs(gap) > Math.abs(missing[best]!) ? k : best),
     0,
   );
-  const share = text.percent(Math.abs(missing[most]!));
-  return text.target.distance(target.label, share, order[most]!, missing[most]! > 0);
+  // As they stand on the screen: the difference is that of the two numbers that are told.
+  const [now, wanted] = [place[most]!, target.blend[most]!].map(
+    (one) => Math.round(100 * one) / 100,
+  );
+  return text.target.distance(part, order[most]!, now!, wanted!);
 }

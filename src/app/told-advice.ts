@@ -1,13 +1,16 @@
+import { centreBlend } from "../engine/blend.js";
 import { amountText } from "../reed/amount-text.js";
 import { bassoonActions } from "../reed/bassoon.js";
 import { bassoonQualities } from "../reed/bassoon-qualities.js";
 import type { DoneStep } from "../reed/done-steps.js";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
+import { gainsAt } from "../reed/gains.js";
 import { targetOf } from "../reed/targets.js";
 import type { AdviceAction } from "./advice-state.js";
 import type { BenchState } from "./bench-state.js";
+import { judgedQualities } from "./plan-view.js";
 import { viewBench } from "./bench-view.js";
-import { standInList } from "./stand-in-list.js";
+import { keptDeed, standInList } from "./stand-in-list.js";
 import { targetLine } from "./target-line.js";
 
 /** A step that was done, as it was told when it was to be done. */
@@ -36,7 +39,7 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
     case "stand-in-tried":
       return words.standIns.nowTried(`${offerText(state, action.what, text)} ${said()}`);
     case "trial-kept":
-      return words.standIns.nowKept;
+      return keptText(state, text);
     case "trial-ended":
       return words.standIns.nowBack;
     case "step-done":
@@ -50,6 +53,7 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
       return shown ? `${shown.says} ${words.gains.contours(shown.label)}` : "";
     }
     case "quality-judged":
+      return judgedText(state, action.quality, text);
     case "symptom-picked":
       return "";
   }
@@ -59,7 +63,30 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
 function offerText(state: BenchState, what: string, text: Catalogue): string {
   const list = standInList(state, text);
   const offers = list ? [...list.hands, ...list.features, ...list.pairs] : [];
-  return offers.find(({ id }) => what.endsWith(` ${id}`))?.words ?? "";
+  const offer = offers.find(({ id }) => what.endsWith(` ${id}`));
+  if (!offer) return "";
+  return offer.care ? `${offer.words} ${offer.care.undo} ${offer.care.caution}` : offer.words;
+}
+
+function keptText(state: BenchState, text: Catalogue): string {
+  const kept = keptDeed(state, text);
+  const words = text.planPage.standIns;
+  if (!kept) return words.nowKept;
+  const { how, caution, undo } = kept.care;
+  return `${words.keptDeed(kept.deed)} ${how} ${undo} ${caution} ${text.advice.plan.ownRules}`;
+}
+
+/** What a quality is now, where the reed lies and in the middle. */
+function judgedText(state: BenchState, id: string, text: Catalogue): string {
+  const { bench } = state.present;
+  const qualities = judgedQualities(bench.judged);
+  const { placed } = viewBench(state, text);
+  const gain = gainsAt(qualities, placed?.raw ?? centreBlend).find((one) => one.id === id);
+  if (!gain) return "";
+  const words = text.planPage.gains;
+  const whose = bench.judged?.[id] ? words.nowYours(gain.label) : words.nowReset(gain.label);
+  const here = placed ? words.atReed(text.number(gain.value, 1)) : "";
+  return [whose, here, words.atCentre(text.number(gain.against, 1))].filter(Boolean).join(" ");
 }
 
 function wayText(state: BenchState, text: Catalogue): string {

@@ -39,6 +39,14 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
       return text.compare.nowPinned(comparison?.pinned.reed || text.bar.allRound);
     case "reed-unpinned":
       return text.compare.nowUnpinned;
+    case "undo":
+    case "redo": {
+      // How many are left makes two in a row differ: a live region is silent on the same words.
+      const left = state[action.type === "undo" ? "past" : "future"].length;
+      const target = targetOf(bench, text.target.own);
+      const line = target && placed ? targetLine(target, { raw: placed.raw, doubt }, text) : "";
+      return `${text.bar.travelled[action.type](left)} ${line || sentenceText(sentence)}`;
+    }
     case "point-moved":
       return placed ? `${shares(placed.blend)} ${sentenceText(sentence)}` : sentenceText(sentence);
     case "stand-ins-asked":

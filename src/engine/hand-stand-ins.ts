@@ -35,8 +35,9 @@ const handPairs: readonly { readonly id: string; readonly actions: readonly stri
  * as an action, and two actions together may be better than either.
  *
  * Shape   map, values, what is to be made up for, actions, freedom → hand stand-ins, least left over first, then
- *         least done. Left out: what works the other way, what would make less than half a unit, what changes the
- *         requested feature itself, and what touches a locked feature or is after one that was not measured.
+ *         least done. Left out: what works the other way, what would make less than half a unit, what is
+ *         after the requested feature itself or, instead of a change, makes that very change as a by-effect, and
+ *         what touches a locked feature or is after one that was not measured.
  * Unit    whole units of the action; changes in the features' units; the leftover in shares.
  * Domain  any finite change.
  * Throws  RangeError or TypeError for an unknown feature or mode, a missing value, an impossible limit.
@@ -64,6 +65,7 @@ export function handStandIns(
   ];
   return deeds
     .filter(({ parts }) => parts.every((part) => isProposed(map, part, request, freedom)))
+    .filter(({ parts }) => !makesTheChange(parts, request))
     .flatMap(({ id, parts }) => handStandIn(map, values, wanted, freedom, id, parts) ?? [])
     .toSorted((a, b) => a.left - b.left || a.size - b.size)
     .map(({ one }) => one);
@@ -78,6 +80,15 @@ function isProposed(
   const main = mainEffect(action);
   if (main === request.feature || !map.byId.has(main)) return false;
   return Object.keys(action.effects).every((id) => !freedom[id]?.locked);
+}
+
+/** "Instead of thinner wings" nobody is told to do what thins the wings. */
+function makesTheChange(
+  parts: readonly Action[],
+  { feature, change, mode }: StandInRequest,
+): boolean {
+  const effect = parts.reduce((sum, { effects }) => sum + (effects[feature] ?? 0), 0);
+  return mode === "instead" && effect * change > 0;
 }
 
 function handStandIn(

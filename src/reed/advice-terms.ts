@@ -65,6 +65,7 @@ export const targetsInSentence: Readonly<Record<string, string>> = {
   continuo: "chamber continuo",
   quintet: "a wind quintet",
   audition: "mixed excerpts",
+  own: "your own target",
   lowTutti: "a bass line in a wind band or a long loud tutti",
 };
 

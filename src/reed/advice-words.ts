@@ -1,6 +1,7 @@
 import type { Obstacle } from "../engine/plan-obstacle.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
 import type { Purpose } from "../engine/model.js";
+import { percentagePoints } from "./percentage-words.js";
 import {
   byEffects,
   compared,
@@ -34,11 +35,20 @@ const deeds: Readonly<
   flattenFirstWire: (_, by, below) => wire("Flatten the first wire", by, below),
   roundSecondWire: (_, by, below) => wire("Round the second wire", by, below),
   flattenSecondWire: (_, by, below) => wire("Flatten the second wire", by, below),
+  thinTip: (amount, by, below) =>
+    counted("Thin the tip", amount, by, below, "on each of the four quarters"),
+  thinWings: (amount, by, below) =>
+    counted("Thin the wings", amount, by, below, "on each of the four wings"),
+  thinRails: (amount, by, below) =>
+    counted("Thin the rails", amount, by, below, "along each of the four rails"),
+  thinHeart: (amount, by, below) => counted("Thin the heart", amount, by, below, "on each blade"),
+  thinSpine: (amount, by, below) => counted("Thin the spine", amount, by, below, "on each blade"),
   thinTipCorners: (amount) =>
     `Thin the tip corners, ${numeral(2 * amount)} short strokes off each of the four`,
   thinChannels: (amount) => `Thin the channels, ${strokes(amount)} in each of the four`,
-  thinBack: (amount) => `Thin the back, ${strokes(amount)} across its full width`,
-  dustBlade: (amount) => `Dust the whole blade, ${times(amount, "light pass", "light passes")}`,
+  thinBack: (amount) => `Thin the back, ${strokes(amount)} across its full width on each blade`,
+  dustBlade: (amount) =>
+    `Dust the whole blade, ${times(amount, "light pass", "light passes")} over each quarter`,
   cutHinges: (amount) =>
     `Sharpen the hinges by ${times(amount, "stroke", "strokes")}, press and look after each`,
   softenHinges: (amount) =>
@@ -49,6 +59,19 @@ const deeds: Readonly<
       : `Clip the tip by ${by}, in ${times(amount, "cut", "cuts")}`,
   narrowBlade: (_, by) => `Narrow the blade by ${by}, half of it on each side`,
 };
+
+/** A hand counts strokes, the gauge says when it is enough: about a hundredth of a millimetre a stroke. Common practice, no source. */
+function counted(
+  deed: string,
+  amount: number,
+  by: string,
+  isBelowGauge: boolean,
+  where: string,
+): string {
+  return isBelowGauge
+    ? `${deed}, ${strokes(amount)} ${where}`
+    : `${deed} by ${by}, about ${strokes(amount)} ${where}`;
+}
 
 function wire(deed: string, by: string, isBelowGauge: boolean): string {
   return isBelowGauge
@@ -91,14 +114,22 @@ export const adviceWords = {
       `${capital(change)}: ${likeness(like)}; ${leftover}.${possible}`,
     hand: (deed: string, like: number, leftover: string, also: string, possible: string): string =>
       `${deed}: ${likeness(like)}; ${leftover}.${also}${possible}`,
-    pair: (first: string, second: string): string => `${capital(first)} together with ${second}.`,
+    pair: (first: string, second: string): string => {
+      const noun = /^an? \w+ /.exec(first)?.[0] ?? "";
+      const isOne = noun !== "" && second.startsWith(noun); // two changes of the opening
+      return isOne
+        ? `${capital(first)} and ${second.slice(noun.length)}.`
+        : `${capital(first)} together with ${second}.`;
+    },
     bothWires: (round: boolean, by: string): string =>
       `${round ? "Round" : "Flatten"} both wires by ${by} each`,
+    bothWiresHow: (round: boolean): string =>
+      `Reed soaked, mandrel in: first the first wire, then the second, each squeezed slowly ${round ? "from the sides" : "from top and bottom"}.`,
     nothingLeft: "nothing to speak of is left over",
     lacks: (purpose: Purpose, share: number): string =>
-      `the reed stays ${percent.format(share)} short of ${purposes[purpose]}`,
+      `the reed stays ${percentagePoints(share)} short of ${purposes[purpose]}`,
     tooMuch: (purpose: Purpose, share: number): string =>
-      `the reed ends with ${percent.format(share)} too much of ${purposes[purpose]}`,
+      `the reed ends with ${percentagePoints(share)} too much of ${purposes[purpose]}`,
     impossible: " This reed does not allow it.",
     cannotPutBack: " This reed does not allow it: cane can be taken away, not put back.",
     partly: (share: number): string => ` This reed allows only ${percent.format(share)} of it.`,
@@ -146,10 +177,19 @@ export const adviceWords = {
       rules:
         "The few moves of one sitting do not bring it there; a second one, after playing and new readings, may.",
     } as Readonly<Record<Obstacle, string>>,
-    someOfTheWay: (moves: number, share: number): string =>
-      `If you try all the same, ${times(moves, "move makes", "moves make")} ${percent.format(share)} of the way.`,
+    /** The way ends at the edge of the zone; less than a hundredth of it is told as that. */
+    wayLeft: (moves: number, left: number): string =>
+      `If you try all the same, ${percent.format(Math.max(0.01, left))} of the way to its zone is still left after ${times(moves, "move", "moves")}.`,
     measureFirst:
       "The readings are less sure than this plan is long: measure again first, and play before you believe it.",
+    /** Scraping a reed that is still settling spoils it: the rule of the actions file. */
+    youngReed:
+      "Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day.",
+    /** Where to stop; of a wire the reading is its height divided by its width. */
+    until: (name: string, value: string, isWire: boolean): string =>
+      isWire
+        ? `Stop when its height divided by its width reads ${value}.`
+        : `Stop when ${name} reads ${value}.`,
     ownRules: "The rules of your workshop or school come first.",
 
     step: (
@@ -166,6 +206,7 @@ export const adviceWords = {
     byEar: {
       strokes: "This is less than the gauge can read: count, and listen.",
       ear: "This is less than the calliper can tell: trust the ear.",
+      look: "No gauge reads this: press, look, and listen.",
     },
     reversible: "It can be undone.",
     irreversible: "It cannot be undone.",
@@ -195,6 +236,7 @@ export const adviceWords = {
         : `Then read again: ${list.format(names)}.`,
     playNext: "Play it again before the next step.",
     playLast: "Play it. If it does what the part asks, stop here.",
+    playHelp: "Play it. If the trouble is gone, stop here.",
     done: "Done",
   },
 
@@ -229,7 +271,7 @@ export const adviceWords = {
       likelyNames[id]?.[more ? "more" : "less"] ??
       `${more ? "more" : "less"} ${label.toLowerCase()}`,
     here: (causes: readonly string[]): string =>
-      `On this reed it may come from ${list.format(causes)}.`,
+      `On this reed it may come from ${orList.format(causes)}.`,
     also: (causes: readonly string[]): string => `Look, too, whether ${orList.format(causes)}.`,
     notHere:
       "Nothing of what usually causes it shows in the readings. Check that the reed is sound, and read again.",

@@ -3,6 +3,7 @@ import { adviceWords } from "./advice-words.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { lipWords } from "./lip-words.js";
+import { percentagePoints, withMinus } from "./percentage-words.js";
 import { planPageWords } from "./plan-page-words.js";
 
 /** A piece of a sentence: plain words, or the name of a purpose (drawn in its colour). */
@@ -41,8 +42,7 @@ interface FeatureWords {
   readonly plural?: boolean;
 }
 
-const signedPercent = new Intl.NumberFormat("en-GB", {
-  style: "percent",
+const signed = new Intl.NumberFormat("en-GB", {
   maximumFractionDigits: 0,
   signDisplay: "exceptZero",
 });
@@ -152,10 +152,12 @@ export const english = {
   corners: { high: "High register", low: "Soft and low", loud: "Full volume" } as Readonly<
     Record<Purpose, string>
   >,
-  percent: (share: number): string => percent.format(Math.abs(share) < 0.005 ? 0 : share),
-  signedPercent: (share: number): string =>
-    signedPercent.format(Math.abs(share) < 0.005 ? 0 : share),
-  number: (value: number, decimals: number): string => formatOf(decimals).format(value),
+  percent: (share: number): string =>
+    withMinus(percent.format(Math.abs(share) < 0.005 ? 0 : share)),
+  /** A difference of shares in percentage points: "+3". */
+  signedPoints: (share: number): string =>
+    withMinus(signed.format(Math.abs(share) < 0.005 ? 0 : 100 * share)),
+  number: (value: number, decimals: number): string => withMinus(formatOf(decimals).format(value)),
   list: (words: readonly string[]): string => list.format(words),
 
   units: {
@@ -184,6 +186,13 @@ export const english = {
     unit: "Unit",
     undo: "Undo",
     redo: "Redo",
+    /** With how many more there are that way. */
+    travelled: {
+      undo: (left: number): string =>
+        left === 0 ? "Undone; nothing before it." : `Undone; ${left} before it.`,
+      redo: (left: number): string =>
+        left === 0 ? "Done again; nothing after it." : `Done again; ${left} after it.`,
+    },
     more: "More",
     reset: "Reset",
     theme: "Look",
@@ -249,11 +258,12 @@ export const english = {
     noneNow: "No target.",
     own: "My own target",
     ownShares: "My target",
-    unsure: (label: string): string =>
-      `How far it is to the zone for ${label.toLowerCase()} cannot be said from so few readings.`,
-    within: (label: string): string => `It lies in the zone for ${label.toLowerCase()}.`,
-    distance: (label: string, share: string, id: Purpose, more: boolean): string =>
-      `For ${label.toLowerCase()} it needs above all ${share} ${more ? "more" : "less"} of ${purposeInSentence[id]}.`,
+    /** A part as a sentence names it: "a wind quintet". */
+    unsure: (part: string): string =>
+      `How far it is to the zone for ${part} cannot be said from so few readings.`,
+    within: (part: string): string => `It lies in the zone for ${part}.`,
+    distance: (part: string, id: Purpose, now: number, wanted: number): string =>
+      `For ${part} it needs above all ${percentagePoints(wanted - now)} ${wanted > now ? "more" : "less"} of ${purposeInSentence[id]}: ${percent.format(wanted)} instead of ${percent.format(now)}.`,
   },
 
   shares: {

@@ -1,4 +1,5 @@
 import type { Purpose } from "../engine/model.js";
+import { percentagePoints } from "./percentage-words.js";
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
@@ -19,11 +20,10 @@ export const comparisonWords = {
       parts: readonly {
         readonly id: Purpose;
         readonly words: string;
-        readonly share: string;
-        readonly more: boolean;
+        readonly gap: number;
       }[],
     ): string =>
-      `Against ${name} it has ${list.format(parts.map(({ share, more, words }) => `${share} ${more ? "more" : "less"} ${words}`))}.`,
+      `Against ${name} it has ${list.format(parts.map(({ gap, words }) => `${percentagePoints(gap)} ${gap > 0 ? "more" : "less"} ${words}`))}.`,
     notPlaced: (name: string): string =>
       `${name} has too few readings for a place in the triangle.`,
     feature: "Feature",
@@ -49,9 +49,9 @@ export const comparisonWords = {
     pointOutside: "The reed itself, outside (the point is drawn on the border)",
     before: "Before the last step",
     pinned: (name: string): string => `Pinned: ${name}`,
-    target: (label: string): string =>
-      `Zone for ${label.toLowerCase()}, centre of a circle of radius 0.08 in shares`,
-    pull: (label: string): string => `Pull of ${label.toLowerCase()}`,
+    target: (part: string): string =>
+      `Zone for ${part}, centre of a circle of radius 0.08 in shares`,
+    pull: (label: string): string => `Pull of ${label.toLowerCase()}, in percentage points`,
     pullMove: "moves by",
     reach: (kind: "easy" | "full"): string =>
       `Reach with ${kind === "easy" ? "easy amounts" : "all that is possible"}, from … to`,

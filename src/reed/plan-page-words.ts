@@ -43,6 +43,9 @@ export const planPageWords = {
     noPlace: "The readings so far cannot place the reed, so nothing can stand in for anything.",
     nowTried: (words: string): string => `Being tried. ${words}`,
     nowKept: "Kept.",
+    /** It was kept on the bench: the reed itself is as it was. */
+    keptDeed: (deed: string): string => `Kept on the bench. On the reed itself: ${deed}.`,
+    playAgain: "Play it before anything else is done.",
     nowBack: "The reed is as it was.",
     tryIt: (words: string): string => `Try: ${words}`,
     unmeasured: "What was not measured or is locked is never proposed.",
@@ -56,15 +59,33 @@ export const planPageWords = {
     numbered: (number: number, name: string): string => `${number}. ${name}`,
     open: "To the plan",
     moves: (count: number): string => (count === 1 ? "1 move" : `${count} moves`),
-    step: (number: number): string => `Step ${number}`,
+    /** Steps of the plan and help for a trouble may stand on one page: each is named for its list. */
+    steps: {
+      plan: {
+        step: (number: number): string => `Step ${number}`,
+        done: (number: number, deed: string): string => `Done: step ${number} of the plan. ${deed}`,
+      },
+      help: {
+        step: (number: number): string => `Help ${number}`,
+        done: (_: number, deed: string): string => `Done, for the trouble. ${deed}`,
+      },
+    },
     caution: "Caution.",
     irreversible: "Cannot be undone",
-    done: (step: number): string => `Step ${step} is done`,
     newReadings: "What does it read now?",
     expected: "Left empty, a reading is taken as expected (in grey).",
     take: "Take readings, plan again",
     notYet: "Not yet",
     reading: (label: string, unit: string): string => (unit ? `${label}, ${unit}` : label),
+    wire: (label: string): string => `${label}: height and width of the cane at the wire`,
+    wireParts: {
+      height: (unit: string): string => `Height, ${unit}`,
+      width: (unit: string): string => `Width, ${unit}`,
+      roundness: "or roundness",
+    },
+    wireNeedsBoth: "A wire needs both, height and width; or type its roundness.",
+    wireFarOff: (roundness: string): string =>
+      `That would be a roundness of ${roundness}: are height and width the right way round?`,
     doneSoFar: "Done to this reed",
     sitting: (number: number): string => `Sitting ${number}`,
     today: "In this sitting",
@@ -77,6 +98,8 @@ export const planPageWords = {
     print: "Print the bench card",
     blanks: "New readings (expected in brackets):",
     expectedShort: (value: string): string => `(${value})`,
+    troubleFirst: (symptom: string): string =>
+      `A trouble is being looked into: “${symptom}”. See to it first, with the amounts given there; then this plan is worked out anew.`,
     drawn: (moves: number): string =>
       moves === 1 ? "the plan in one arrow" : `the plan in ${moves} arrows head to tail`,
     legend:
@@ -96,6 +119,10 @@ export const planPageWords = {
       `${label} over the triangle: lines at whole points, brighter is better; 0 poor, 10 excellent.`,
     hide: "Take it off the triangle",
     drawn: (label: string): string => `the quality “${label}” as contours`,
+    nowYours: (label: string): string => `${label}: your own judgement now.`,
+    nowReset: (label: string): string => `${label}: judged as it came.`,
+    atReed: (value: string): string => `At this reed ${value} of 10.`,
+    atCentre: (value: string): string => `At the all-round reed ${value} of 10.`,
     yours: "Whose judgement? Yours: values were changed on this page.",
     change: "Change this judgement",
     places: {
@@ -127,6 +154,9 @@ export const planPageWords = {
     allTheSame: "If it is sound and read rightly: what usually helps",
     held: (labels: readonly string[]): string =>
       `Held by a lock, so not proposed: ${list.format(labels.map((label) => label.toLowerCase()))}.`,
+    /** Where the plan has steps, too: how the two go together. */
+    andPlan: (part: string): string =>
+      `This is for the trouble alone; the steps of the plan are toward ${part}. Do not do both at once: see to the trouble first, with the amounts here. Then the plan is worked out anew from the new readings.`,
     toPlan: "Then on to the plan",
     toPlanHint:
       "When the trouble is gone, pick the part to play: the plan goes on from the new readings.",

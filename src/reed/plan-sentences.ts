@@ -1,9 +1,13 @@
 import { blendDistance, type Blend } from "../engine/blend.js";
-import type { Actions, FeatureId } from "../engine/model.js";
+import type { FeatureId } from "../engine/model.js";
 import type { Adjustments, Plan } from "../engine/plan-adjustments.js";
 import type { PlanNotes, StepNotes } from "../engine/plan-notes.js";
+import { isRipeFor } from "../engine/sitting-rules.js";
 import type { AdviceWords } from "./advice-words.js";
+import { cautionText, nameOf } from "./hand-care.js";
 import type { Spoken } from "./stand-in-sentences.js";
+import { measuringSteps } from "./measuring-steps.js";
+import { isWire } from "./wire-reading.js";
 import { nearestTarget, targetRadius, type Target } from "./targets.js";
 
 /** Farther from the middle of a zone than so many radii a reed is not one for that part. */
@@ -14,6 +18,8 @@ export interface StepSentences {
   /** What to do, and how much of it. */
   readonly deed: string;
   readonly how: string;
+  /** The reading at which to stop, where the gauge can tell. */
+  readonly until?: string;
   /** Where the amount is below what the gauge can read. */
   readonly byEar?: string;
   readonly undo: string;
@@ -33,68 +39,94 @@ export interface StepSentences {
 export function planSentences(
   { reached, obstacle }: Adjustments,
   { steps, blend }: Plan,
-  { measureFirst }: Pick<PlanNotes, "measureFirst">,
+  { measureFirst, steps: notes }: PlanNotes,
   now: Blend,
   target: Target,
   { plan: words }: AdviceWords,
 ): string[] {
   const part = words.target(target.id, target.label);
   const doubt = measureFirst ? [words.measureFirst] : [];
+  const young = notes.some(({ action }) => !isRipeFor(action, 0)) ? [words.youngReed] : [];
   if (reached)
     return steps.length === 0
       ? [words.there(part)]
-      : [words.reached(steps.length, part), ...doubt, words.ownRules];
+      : [words.reached(steps.length, part), ...doubt, ...young, words.ownRules];
   const nearest = nearestTarget(now);
   const isNear = blendDistance(nearest.blend, now) <= nearEnough * targetRadius;
   const told = [words.asNear(part, words.target(nearest.id, nearest.label), isNear)];
   if (obstacle) told.push(words.obstacles[obstacle]);
   if (steps.length === 0) return told;
-  const share = 1 - blendDistance(blend, target.blend) / blendDistance(now, target.blend);
-  return [...told, words.someOfTheWay(steps.length, share), ...doubt, words.ownRules];
+  const toZone = (from: Blend): number => blendDistance(from, target.blend) - targetRadius;
+  const left = toZone(blend) / toZone(now);
+  return [...told, words.wayLeft(steps.length, left), ...doubt, ...young, words.ownRules];
 }
 
 /**
- * What is said about each step of a plan.
+ * What is said about each step of a plan, or of the help for a trouble.
  *
- * Shape   notes of a plan, what to say it with → one entry a step.
+ * Shape   notes of a plan, what to say it with, what the steps are for → one entry a step.
  */
-export function stepSentences({ steps }: PlanNotes, spoken: Spoken): StepSentences[] {
-  return steps.map((step, index) => oneStep(step, index === steps.length - 1, spoken));
+export function stepSentences(
+  { steps }: PlanNotes,
+  spoken: Spoken,
+  purpose: "plan" | "help" = "plan",
+): StepSentences[] {
+  const { playNext, playLast, playHelp } = spoken.words.plan;
+  return steps.map((step, index) => {
+    const play = index === steps.length - 1 ? playLast : playNext;
+    return oneStep(step, purpose === "help" ? playHelp : play, spoken);
+  });
 }
 
-function oneStep(step: StepNotes, isLast: boolean, spoken: Spoken): StepSentences {
+function oneStep(step: StepNotes, play: string, spoken: Spoken): StepSentences {
   const { words, actions, by } = spoken;
-  const { action, amount, changes, isBelowGauge, readFirst, readAgain, movesGaugePlaces } = step;
+  const {
+    action,
+    amount,
+    changes,
+    isBelowGauge,
+    readFirst,
+    readAgain,
+    movesGaugePlaces,
+    isNewCaution,
+  } = step;
   const { feature, change } = changes[0]!;
   const names = (ids: readonly FeatureId[]): string[] => ids.map((id) => nameOf(id, spoken));
   return {
     deed: `${words.plan.step(amount, action.id, action.label, by(feature, Math.abs(change)), isBelowGauge)}.`,
     how: action.how,
-    ...(isBelowGauge && !action.reversible ? { byEar: byEarText(step, words) } : {}),
+    ...untilText(step, spoken),
+    ...byEarText(step, words),
     undo: action.reversible ? words.plan.reversible : words.plan.irreversible,
-    caution: cautionText(step, actions, words),
+    caution: cautionText(action.caution, isNewCaution, actions.cautions, words),
     pitch: words.plan.pitch(action.pitch),
     ...(readFirst.length > 0 ? { readFirst: words.plan.readFirst(names(readFirst)) } : {}),
     readAgain: words.plan.readAgain(names(readAgain), movesGaugePlaces),
-    play: isLast ? words.plan.playLast : words.plan.playNext,
+    play,
   };
 }
 
-/** A clip is no stroke. */
-function byEarText({ movesGaugePlaces }: StepNotes, { plan }: AdviceWords): string {
-  return movesGaugePlaces ? plan.byEar.ear : plan.byEar.strokes;
+/** What no gauge reads, or not so finely; a clip is no stroke. */
+function byEarText(
+  { action, changes, isBelowGauge, movesGaugePlaces }: StepNotes,
+  { plan: { byEar } }: AdviceWords,
+): Pick<StepSentences, "byEar"> {
+  if (isPicture(changes[0]!.feature)) return { byEar: byEar.look };
+  if (!isBelowGauge || action.reversible) return {};
+  return { byEar: movesGaugePlaces ? byEar.ear : byEar.strokes };
 }
 
-/** In full once a plan; a caution that has no short form is told in full again. */
-function cautionText(
-  { action: { caution }, isNewCaution }: StepNotes,
-  { cautions }: Actions,
-  { plan }: AdviceWords,
-): string {
-  const full = cautions[caution] ?? caution;
-  return isNewCaution ? full : (plan.shortCautions[caution] ?? full);
+function isPicture(feature: FeatureId): boolean {
+  return measuringSteps.some((one) => one.feature === feature && one.asks === "picture");
 }
 
-function nameOf(id: FeatureId, { map }: Spoken): string {
-  return (map.model.features.find((one) => one.id === id)?.label ?? id).toLowerCase();
+function untilText(
+  { changes, isBelowGauge, values }: StepNotes,
+  spoken: Spoken,
+): Pick<StepSentences, "until"> {
+  const { feature } = changes[0]!;
+  const value = values[feature];
+  if (isBelowGauge || isPicture(feature) || value === undefined) return {};
+  const { plan } = spoken.words;
+  return { until: plan.until(nameOf(feature, spoken), spoken.by(feature, value), isWire(feature)) };
 }

@@ -127,7 +127,11 @@ function changeText({ feature, change }: FeatureChange, { map, words, by }: Spok
   );
 }
 
-function deedText({ id, actions: ids, amount, changes }: HandStandIn, spoken: Spoken): string {
+/** What hands do, and how much of it: "Round both wires by 0.02 each". */
+export function deedText(
+  { id, actions: ids, amount, changes }: HandStandIn,
+  spoken: Spoken,
+): string {
   const { actions, words, by } = spoken;
   const { feature, change } = changes[0]!;
   const size = by(feature, Math.abs(change));

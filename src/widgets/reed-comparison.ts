@@ -206,8 +206,7 @@ export class ReedComparison extends LitElement {
       gaps.map(({ id, gap }) => ({
         id,
         words: text.purposes[id],
-        share: text.percent(Math.abs(gap)),
-        more: gap > 0,
+        gap,
       })),
     );
   }

@@ -1,9 +1,10 @@
 import { LitElement, html, nothing } from "lit";
-import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import type { Feature, FeatureId, ReedModel, Values } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import { typedReading } from "../reed/typed-reading.js";
 import type { LengthUnit } from "../reed/units.js";
+import { isWire, wireReading } from "../reed/wire-reading.js";
 import { ReadingsTakenEvent } from "./events.js";
 import { look } from "./look.js";
 import { reedStepsStyle } from "./reed-steps-style.js";
@@ -53,7 +54,9 @@ export class ReedStepReadings extends LitElement {
     >
       <h3>${words.newReadings}</h3>
       <p class="soft">${words.expected}</p>
-      <div class="fields">${this.asked.map((id) => this.#field(id))}</div>
+      <div class="fields">
+        ${this.asked.map((id) => (isWire(id) ? this.#wire(id) : this.#field(id)))}
+      </div>
       <div class="buttons">
         <button class="take">${words.take}</button>
         <button type="button" @click=${this.#putOff}>${words.notYet}</button>
@@ -61,24 +64,55 @@ export class ReedStepReadings extends LitElement {
     </form>`;
   }
 
-  #field(id: FeatureId) {
+  #feature(id: FeatureId): Feature {
+    return this.model.features.find((one) => one.id === id)!;
+  }
+
+  /** A wire is read as on the measuring sheet: height and width; its roundness does, too. */
+  #wire(id: FeatureId) {
     const { text, unit } = this;
-    const feature = this.model.features.find((one) => one.id === id)!;
+    const feature = this.#feature(id);
+    const words = text.planPage.plan;
+    const { height, width, roundness } = words.wireParts;
+    const sign = text.units[unit].sign;
+    const expected = readingText(feature, this.expected[id]!, unit, text);
+    return html`<fieldset class="field wire">
+      <legend>${words.wire(feature.label)}</legend>
+      ${this.#input(id, `${id}-height`, height(sign), "")}
+      ${this.#input(id, `${id}-width`, width(sign), "")} ${this.#input(id, id, roundness, expected)}
+      ${this.#problem(id)}
+    </fieldset>`;
+  }
+
+  #input(id: FeatureId, name: string, label: string, expected: string) {
     const problem = this.problems[id];
-    return html`<div class="field">
-      <label for=${id}
-        >${text.planPage.plan.reading(feature.label, unitSign(feature, unit, text))}</label
-      >
+    return html`<span class="part"
+      ><label for=${name}>${label}</label>
       <input
-        id=${id}
+        id=${name}
         type="text"
         inputmode="decimal"
         autocomplete="off"
-        placeholder=${readingText(feature, this.expected[id]!, unit, text)}
+        placeholder=${expected || nothing}
         aria-invalid=${problem ? "true" : nothing}
         aria-describedby=${problem ? `${id}-problem` : nothing}
-      />
-      ${problem ? html`<p class="problem" role="alert" id="${id}-problem">${problem}</p>` : nothing}
+    /></span>`;
+  }
+
+  #problem(id: FeatureId) {
+    const problem = this.problems[id];
+    return problem
+      ? html`<p class="problem" role="alert" id="${id}-problem">${problem}</p>`
+      : nothing;
+  }
+
+  #field(id: FeatureId) {
+    const { text, unit } = this;
+    const feature = this.#feature(id);
+    const label = text.planPage.plan.reading(feature.label, unitSign(feature, unit, text));
+    const expected = readingText(feature, this.expected[id]!, unit, text);
+    return html`<div class="field">
+      ${this.#input(id, id, label, expected)} ${this.#problem(id)}
     </div>`;
   }
 
@@ -92,17 +126,29 @@ export class ReedStepReadings extends LitElement {
     const readings: Record<FeatureId, readonly number[]> = {};
     const problems: Record<FeatureId, string> = {};
     for (const id of this.asked) {
-      const typed = this.renderRoot.querySelector<HTMLInputElement>(`#${id}`)!.value;
-      if (typed.trim() === "") continue;
-      const feature = this.model.features.find((one) => one.id === id)!;
-      const { value, problem } = typedReading(feature, typed, undefined, this.unit, this.text);
-      if (value === undefined) problems[id] = problem;
-      else readings[id] = [value];
+      const read = this.#read(id);
+      if (!read) continue;
+      if (read.value === undefined) problems[id] = read.problem;
+      else readings[id] = [read.value];
     }
     this.problems = problems;
     const [wrong] = Object.keys(problems);
     if (wrong === undefined) this.dispatchEvent(new ReadingsTakenEvent(readings, true));
     else this.renderRoot.querySelector<HTMLElement>(`#${wrong}`)?.focus();
+  }
+
+  /** What was typed; undefined where nothing was. */
+  #read(id: FeatureId) {
+    const { unit, text } = this;
+    const feature = this.#feature(id);
+    const typed = (name: string): string =>
+      this.renderRoot.querySelector<HTMLInputElement>(`#${name}`)!.value;
+    if (isWire(id)) {
+      const [height, width] = [typed(`${id}-height`), typed(`${id}-width`)];
+      return wireReading(feature, { height, width, roundness: typed(id) }, unit, text);
+    }
+    if (typed(id).trim() === "") return undefined;
+    return typedReading(feature, typed(id), undefined, unit, text);
   }
 
   #onKey(event: KeyboardEvent): void {

@@ -84,6 +84,32 @@ export const reedStepsStyle = css`
     align-items: center;
     justify-content: space-between;
   }
+  .wire {
+    min-width: 0;
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  .field .part {
+    display: flex;
+    flex-wrap: wrap;
+    flex: 1;
+    gap: 0.2rem 0.6rem;
+    align-items: center;
+    justify-content: space-between;
+    min-width: 0;
+  }
+  .field.wire {
+    display: flex;
+    gap: 0.3rem 1rem;
+    grid-column: 1 / -1;
+  }
+  .field.wire legend {
+    padding: 0;
+  }
+  .wire .part {
+    flex: 0 1 auto;
+  }
   .field input {
     width: 6.5rem;
     min-height: 2.25rem;

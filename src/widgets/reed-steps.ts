@@ -5,6 +5,7 @@ import { english, type Catalogue } from "../reed/catalogue.js";
 import type { StepSentences } from "../reed/plan-sentences.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
+import { isWire } from "../reed/wire-reading.js";
 import { StepDoneEvent } from "./advice-events.js";
 import { define } from "./define.js";
 import { look } from "./look.js";
@@ -28,6 +29,7 @@ export class ReedSteps extends LitElement {
     said: { attribute: false },
     measured: { attribute: false },
     unit: { type: String },
+    list: { type: String },
     text: { attribute: false },
     doing: { state: true },
   };
@@ -39,6 +41,8 @@ export class ReedSteps extends LitElement {
   /** Features with a reading now: the others are not asked for. */
   declare measured: readonly FeatureId[];
   declare unit: LengthUnit;
+  /** What the steps are: the buttons of two lists on one page have different names. */
+  declare list: "plan" | "help";
   declare text: Catalogue;
   /** The new readings after the first step are asked for. */
   declare doing: boolean;
@@ -49,6 +53,7 @@ export class ReedSteps extends LitElement {
     this.said = [];
     this.measured = [];
     this.unit = "mm";
+    this.list = "plan";
     this.text = english;
     this.doing = false;
   }
@@ -70,9 +75,11 @@ export class ReedSteps extends LitElement {
     return html`<li class="step">
       <span class="number" aria-hidden="true">${index + 1}</span>
       <div>
-        <h3 class="deed"><span class="unseen">${words.step(index + 1)}: </span>${said.deed}</h3>
+        <h3 class="deed">
+          <span class="unseen">${words.steps[this.list].step(index + 1)}: </span>${said.deed}
+        </h3>
         ${said.readFirst ? html`<p><strong>${said.readFirst}</strong></p>` : nothing}
-        <p>${said.how}${said.byEar ? html` ${said.byEar}` : nothing}</p>
+        <p>${[said.how, said.until, said.byEar].filter(Boolean).join(" ")}</p>
         <p class="caution"><strong>${words.caution}</strong> ${said.caution}</p>
         <p>
           <span class=${note.action.reversible ? "" : "final"}>${said.undo}</span> ${said.pitch}
@@ -80,16 +87,20 @@ export class ReedSteps extends LitElement {
         <p class="reread">${said.readAgain}</p>
         ${this.#blanks(note)}
         <p>${said.play}</p>
-        ${index === 0 ? this.#doing(note) : nothing}
+        ${index === 0 ? this.#doing(note, said.deed) : nothing}
       </div>
     </li>`;
   }
 
   /** Only the first step can be done now: what the others are to be, the next readings tell. */
-  #doing(note: StepNotes) {
+  #doing(note: StepNotes, deed: string) {
     const { text } = this;
     if (this.doing) return this.#form(note);
-    return html`<button class="done" aria-label=${text.planPage.plan.done(1)} @click=${this.#open}>
+    return html`<button
+      class="done"
+      aria-label=${text.planPage.plan.steps[this.list].done(1, deed)}
+      @click=${this.#open}
+    >
       ${text.advice.plan.done}
     </button>`;
   }
@@ -114,8 +125,11 @@ export class ReedSteps extends LitElement {
       ${this.#asked(note).map((id) => {
         const feature = this.model.features.find((one) => one.id === id)!;
         const expected = readingText(feature, note.values[id]!, unit, text);
+        const line = html`<span class="line"></span>`;
+        const { height, width } = text.measure.paper;
         return html`<span
-          >${feature.label} <span class="line"></span> ${unitSign(feature, unit, text)}
+          >${feature.label}
+          ${isWire(id) ? html`${height} ${line} ${width} ${line}` : html`${line} ${unitSign(feature, unit, text)}`}
           ${text.planPage.plan.expectedShort(expected)}</span
         >`;
       })}

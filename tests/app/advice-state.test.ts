@@ -6,7 +6,7 @@ import {
   type BenchAction,
   type BenchState,
 } from "../../src/app/bench-state.js";
-import { leftoverOf, firstRequest, standInList } from "../../src/app/stand-in-list.js";
+import { leftoverOf, firstRequest, keptDeed, standInList } from "../../src/app/stand-in-list.js";
 import { planner } from "../../src/app/plan-view.js";
 import { blendDistance } from "../../src/engine/blend.js";
 import { compileModel } from "../../src/engine/compile.js";
@@ -76,6 +76,29 @@ describe("a stand-in that is tried", () => {
     const second = run(kept, tryIt("b", "firstWire", 0.02));
     expect(second.past.length).toBe(kept.past.length + 1);
     expect(second.present.bench.values["secondWire"]).toBe(0.94);
+  });
+
+  test("kept by hand is told until anything else changes the reed", () => {
+    const list = standInList(asked, english)!;
+    const { id, changes, hand, care } = list.hands[0]!;
+    expect(care!.caution).toBe(bassoonActions.cautions["pliers"]);
+    const kept = run(
+      asked,
+      { type: "stand-in-tried", what: `hand ${id}`, changes },
+      { type: "trial-kept", hand },
+    );
+    const { deed, care: keptCare } = keptDeed(kept, english)!;
+    expect(list.hands[0]!.words.startsWith(deed)).toBe(true);
+    expect(keptCare.caution).toBe(bassoonActions.cautions["pliers"]);
+    // Told in full there: what is offered next with the same tool is told in short.
+    for (const offer of standInList(kept, english)!.hands)
+      if (offer.hand?.actions.some((one) => one.endsWith("Wire")))
+        expect(offer.care!.caution).toBe(english.advice.plan.shortCautions["pliers"]);
+    expect(
+      keptDeed(run(kept, { type: "value-set", feature: "tip", value: 0.12 }), english),
+    ).toBeUndefined();
+    expect(keptDeed(run(kept, ask("tip", 0.01)), english)).toBeUndefined();
+    expect(keptDeed(run(kept, { type: "undo" }), english)).toBeUndefined();
   });
 
   test("gives way to another one, from the same reed and in the same step of undo", () => {

@@ -39,10 +39,10 @@ test("the table of the triangle has a line for everything that is drawn on it, a
   );
   expect(full).toContain("Pinned: All-round reed");
   expect(full).toContain(
-    "Zone for soft low second part, centre of a circle of radius 0.08 in shares",
+    "Zone for a soft low second part, centre of a circle of radius 0.08 in shares",
   );
   expect(full).toContain("Certainty, 1 standard deviation (ellipse drawn for 95%, gauge alone)");
-  expect(full).toContain("Pull of shape");
+  expect(full).toContain("Pull of shape, in percentage points");
   expect(full.slice(-2)).toEqual([
     "Reach with easy amounts, from … to",
     "Reach with all that is possible, from … to",

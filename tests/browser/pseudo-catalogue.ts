@@ -6,7 +6,7 @@ export type PseudoLanguage = "long" | "doubled" | "rtl" | "markup";
  * outside itself.
  */
 export function pseudoCatalogue<T>(catalogue: T, language: PseudoLanguage): T {
-  const numbers = new Set(["percent", "signedPercent", "number"]);
+  const numbers = new Set(["percent", "signedPoints", "number"]);
   const said: Record<PseudoLanguage, (words: string) => string> = {
     long: (words) =>
       words.replaceAll(/[aeiou]/g, (vowel) => vowel + vowel) + "·".repeat(words.length / 6),

@@ -282,6 +282,22 @@ describe("by hand", () => {
     expect(tip!.possible).toBeCloseTo(0, 12);
   });
 
+  test("instead of a change nothing is proposed that makes it, also not in passing", () => {
+    for (const { map, values, request } of cases) {
+      if (map !== bassoon) continue;
+      const { feature, change } = request;
+      const instead = { ...request, mode: "instead" } as const;
+      for (const { changes } of handStandIns(map, values, instead, bassoonActions, {}))
+        for (const one of changes)
+          if (one.feature === feature) expect(one.change * change).toBeLessThanOrEqual(0);
+    }
+    // Dusting thins the rails, among others: no way to do without thinner rails.
+    const request = { feature: "rails", change: -0.04, mode: "instead" } as const;
+    const ids = handStandIns(bassoon, allRound, request, bassoonActions, {}).map(({ id }) => id);
+    expect(ids).not.toContain("dustBlade");
+    expect(ids.length).toBeGreaterThan(0);
+  });
+
   test("nothing touches a locked feature, is after an unmeasured one, or repeats the request", () => {
     const request = { feature: "bladeLength", change: -0.5, mode: "instead" } as const;
     const locked = { openingHeight: { locked: true } };

@@ -13,6 +13,7 @@ import {
 import { adviceWords } from "../../src/reed/advice-words.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { gainsAt, gainsSentence } from "../../src/reed/gains.js";
+import { handCares } from "../../src/reed/hand-care.js";
 import { planSentences, stepSentences } from "../../src/reed/plan-sentences.js";
 import {
   differenceSentence,
@@ -38,9 +39,9 @@ describe("ten stand-in lists", () => {
       request: { feature: "bladeLength", change: -0.5, mode: "instead" } as const,
       unit: "mm" as const,
       title: "Instead of a blade shorter by 0.5 mm:",
-      hand: "Round both wires by 0.02 each: nearly the same pull; the reed stays 1% short of soft and low playing. It also opens the tip.",
+      hand: "Round both wires by 0.02 each: nearly the same pull; the reed stays 1 percentage point short of soft and low playing. It also opens the tip.",
       feature:
-        "A second wire rounder by 0.04: nearly the same pull; the reed stays 1% short of full volume.",
+        "A second wire rounder by 0.04: nearly the same pull; the reed stays 1 percentage point short of full volume.",
       pair: "A first wire rounder by 0.02 together with a tip narrower by 0.2 mm.",
       difference:
         "A first wire rounder by 0.03 would do much the same by itself. But a hand moves more than one feature: “Round the first wire” also opens the tip, and that pulls elsewhere." as
@@ -52,9 +53,9 @@ describe("ten stand-in lists", () => {
       request: { feature: "spine", change: 0.04, mode: "instead" } as const,
       unit: "mm" as const,
       title: "Instead of a spine thicker by 0.04 mm:",
-      hand: "Round both wires by 0.03 each: nearly the same pull; the reed stays 2% short of full volume. It also opens the tip.",
+      hand: "Round both wires by 0.03 each: nearly the same pull; the reed stays 2 percentage points short of full volume. It also opens the tip.",
       feature:
-        "A first wire rounder by 0.06: nearly the same pull; the reed stays 1% short of full volume.",
+        "A first wire rounder by 0.06: nearly the same pull; the reed stays 1 percentage point short of full volume.",
       pair: "A first wire rounder by 0.06 together with an opening wider by 0.2 mm.",
       difference:
         "A first wire rounder by 0.06 would do much the same by itself. But a hand moves more than one feature: “Round the first wire” also opens the tip, and that pulls elsewhere." as
@@ -66,9 +67,9 @@ describe("ten stand-in lists", () => {
       request: { feature: "tip", change: -0.02, mode: "instead" } as const,
       unit: "mm" as const,
       title: "Instead of a tip thinner by 0.02 mm:",
-      hand: "Flatten the first wire by 0.04: nearly the same pull; the reed ends with 1% too much of soft and low playing. It also closes the tip.",
+      hand: "Flatten the first wire by 0.04: nearly the same pull; the reed ends with 1 percentage point too much of soft and low playing. It also closes the tip.",
       feature:
-        "A heart thinner by 0.02 mm: much the same pull; the reed stays 2% short of the high register.",
+        "A heart thinner by 0.02 mm: much the same pull; the reed stays 2 percentage points short of the high register.",
       pair: "A spine thinner by 0.02 mm together with an opening lower by 0.10 mm.",
       difference: undefined as string | undefined,
     },
@@ -77,7 +78,7 @@ describe("ten stand-in lists", () => {
       request: { feature: "tipWidth", change: 0.6, mode: "instead" } as const,
       unit: "mm" as const,
       title: "Instead of a tip wider by 0.6 mm:",
-      hand: "Flatten both wires by 0.02 each: much the same pull; the reed stays 2% short of full volume. It also closes the tip.",
+      hand: "Flatten both wires by 0.02 each: much the same pull; the reed stays 2 percentage points short of full volume. It also closes the tip.",
       feature:
         "A profile steeper by 0.07 mm: nearly the same pull; nothing to speak of is left over.",
       pair: "A first wire flatter by 0.04 together with an opening taller by 0.08 mm.",
@@ -91,7 +92,7 @@ describe("ten stand-in lists", () => {
       request: { feature: "throatWidth", change: -0.4, mode: "instead" } as const,
       unit: "mm" as const,
       title: "Instead of a throat narrower by 0.4 mm:",
-      hand: "Thin the rails by 0.03 mm: nearly the same pull; the reed ends with 1% too much of soft and low playing.",
+      hand: "Thin the rails by 0.03 mm, about three or four light strokes along each of the four rails: nearly the same pull; the reed ends with 1 percentage point too much of soft and low playing.",
       feature:
         "An opening narrower by 1.3 mm: nearly the same pull; nothing to speak of is left over.",
       pair: "Rails thinner by 0.03 mm together with a tip narrower by 0.1 mm.",
@@ -102,9 +103,9 @@ describe("ten stand-in lists", () => {
       request: { feature: "heart", change: -0.04, mode: "offset" } as const,
       unit: "mm" as const,
       title: "To make up for a heart thinner by 0.04 mm:",
-      hand: "Clip the tip by 0.3 mm, in three cuts: nearly the same pull; the reed stays 2% short of the high register. It also brings thicker cane to the tip and the heart.",
+      hand: "Clip the tip by 0.3 mm, in three cuts: nearly the same pull; the reed stays 2 percentage points short of the high register. It also brings thicker cane to the tip and the heart.",
       feature:
-        "A first wire rounder by 0.09: nearly the same pull; the reed stays 2% short of full volume.",
+        "A first wire rounder by 0.09: nearly the same pull; the reed stays 2 percentage points short of full volume.",
       pair: "A first wire rounder by 0.08 together with an opening taller by 0.07 mm.",
       difference: undefined as string | undefined,
     },
@@ -113,9 +114,9 @@ describe("ten stand-in lists", () => {
       request: { feature: "openingHeight", change: 0.3, mode: "instead" } as const,
       unit: "mm" as const,
       title: "Instead of an opening taller by 0.30 mm:",
-      hand: "Clip the tip by 0.3 mm, in three cuts: much the same pull; the reed ends with 7% too much of the high register. It also brings thicker cane to the tip and the heart.",
+      hand: undefined as string | undefined, // what clips or squeezes it open would be the change itself
       feature:
-        "An opening wider by 2.3 mm: nearly the same pull; the reed ends with 2% too much of soft and low playing.",
+        "An opening wider by 2.3 mm: nearly the same pull; the reed ends with 2 percentage points too much of soft and low playing.",
       pair: "An opening wider by 2.2 mm together with a first wire rounder by 0.02.",
       difference: undefined as string | undefined,
     },
@@ -124,9 +125,9 @@ describe("ten stand-in lists", () => {
       request: { feature: "rails", change: -0.04, mode: "instead" } as const,
       unit: "thou" as const,
       title: "Instead of rails thinner by 1.6 thou:",
-      hand: "Dust the whole blade, two light passes: much the same pull; the reed stays 3% short of the high register. It also thins the rails and the wings.",
+      hand: "Thin the tip by 0.8 thou, about two or three light strokes on each of the four quarters: much the same pull; the reed stays 4 percentage points short of the high register.",
       feature:
-        "An opening lower by 7.9 thou: nearly the same pull; the reed stays 1% short of the high register.",
+        "An opening lower by 7.9 thou: nearly the same pull; the reed stays 1 percentage point short of the high register.",
       pair: "An opening lower by 8.0 thou together with a blade shorter by 4.2 thou.",
       difference: undefined as string | undefined,
     },
@@ -135,7 +136,7 @@ describe("ten stand-in lists", () => {
       request: { feature: "hinging", change: 0.3, mode: "instead" } as const,
       unit: "mm" as const,
       title: "Instead of hinging stronger by 0.30:",
-      hand: "Thin the channels, three or four light strokes in each of the four: nearly the same pull; the reed stays 1% short of the high register. It also thins the rails and the spine.",
+      hand: "Thin the channels, three or four light strokes in each of the four: nearly the same pull; the reed stays 1 percentage point short of the high register. It also thins the rails and the spine.",
       feature:
         "An opening narrower by 1.2 mm: nearly the same pull; nothing to speak of is left over.",
       pair: "An opening lower by 0.15 mm together with a tip narrower by 0.1 mm.",
@@ -164,6 +165,13 @@ describe("ten stand-in lists", () => {
     expect(list.difference[0]).toBe(difference);
   });
 
+  test("two changes of the opening are one opening", () => {
+    const request = { feature: "rails", change: -0.04, mode: "instead" } as const;
+    expect(standInList("Curlew", request, "thou").pairs[1]).toBe(
+      "An opening narrower by 26.0 thou and lower by 4.7 thou.",
+    );
+  });
+
   test("what finishing bars is told last, with the reason", () => {
     const { features } = standInList("Snipe", {
       feature: "openingHeight",
@@ -171,14 +179,14 @@ describe("ten stand-in lists", () => {
       mode: "instead",
     });
     expect(features.at(-1)).toBe(
-      "A tip thicker by 0.03 mm: much the same pull; the reed ends with 6% too much of the high register. This reed does not allow it: cane can be taken away, not put back.",
+      "A tip thicker by 0.03 mm: much the same pull; the reed ends with 6 percentage points too much of the high register. This reed does not allow it: cane can be taken away, not put back.",
     );
   });
 
   test("what one easy sitting does not allow in full says how much it does", () => {
     const { byHand } = standInList("Snipe", { feature: "heart", change: -0.04, mode: "offset" });
     expect(byHand[1]).toBe(
-      "Round the first wire by 0.05: nearly the same pull; the reed stays 3% short of the high register. It also opens the tip. One easy sitting allows 80% of it.",
+      "Round the first wire by 0.05: nearly the same pull; the reed stays 3 percentage points short of the high register. It also opens the tip. One easy sitting allows 80% of it.",
     );
   });
 });
@@ -190,10 +198,10 @@ describe("twelve plans", () => {
       part: "everyday",
       unit: "mm" as const,
       before:
-        "As near as it gets today: keep this reed for a soft low second part, and take another for everyday rehearsal. It would take more than is sensible in one sitting. If you try all the same, four moves make 70% of the way. The rules of your workshop or school come first.",
+        "As near as it gets today: keep this reed for a soft low second part, and take another for everyday rehearsal. It would take more than is sensible in one sitting. If you try all the same, 7% of the way to its zone is still left after four moves. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: [
         "Round the first wire by 0.04.",
-        "Thin the wings by 0.03 mm.",
+        "Thin the wings by 0.03 mm, about three or four light strokes on each of the four wings.",
         "Clip the tip by 0.3 mm, in three cuts.",
         "Narrow the blade by 0.3 mm, half of it on each side.",
       ] as string[],
@@ -214,7 +222,7 @@ describe("twelve plans", () => {
       part: "continuo",
       unit: "mm" as const,
       before:
-        "Three moves bring it into the zone for chamber continuo. The rules of your workshop or school come first.",
+        "Three moves bring it into the zone for chamber continuo. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: [
         "Round the first wire by 0.04.",
         "Round the second wire by 0.03.",
@@ -226,11 +234,11 @@ describe("twelve plans", () => {
       part: "audition",
       unit: "mm" as const,
       before:
-        "Four moves bring it into the zone for mixed excerpts. The rules of your workshop or school come first.",
+        "Four moves bring it into the zone for mixed excerpts. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: [
         "Flatten the first wire by 0.04.",
         "Flatten the second wire by 0.04.",
-        "Thin the spine by 0.02 mm.",
+        "Thin the spine by 0.02 mm, about two or three light strokes on each blade.",
         "Soften the hinges by two strokes, press and look after each.",
       ] as string[],
     },
@@ -239,12 +247,12 @@ describe("twelve plans", () => {
       part: "softLow",
       unit: "mm" as const,
       before:
-        "As near as it gets today: keep this reed for an exposed high solo, and take another for a soft low second part. It would take more than is sensible in one sitting. If you try all the same, four moves make 41% of the way. The rules of your workshop or school come first.",
+        "As near as it gets today: keep this reed for an exposed high solo, and take another for a soft low second part. It would take more than is sensible in one sitting. If you try all the same, 52% of the way to its zone is still left after four moves. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: [
         "Flatten the first wire by 0.04.",
         "Flatten the second wire by 0.04.",
-        "Thin the tip by 0.02 mm.",
-        "Thin the spine by 0.02 mm.",
+        "Thin the tip by 0.02 mm, about two or three light strokes on each of the four quarters.",
+        "Thin the spine by 0.02 mm, about two or three light strokes on each blade.",
       ] as string[],
     },
     {
@@ -271,7 +279,7 @@ describe("twelve plans", () => {
       part: "softLow",
       unit: "mm" as const,
       before:
-        "As near as it gets today: it lies nearer to a soft low second part than to any other part, but not in its zone. It would take more than is sensible in one sitting. If you try all the same, four moves make 71% of the way. The rules of your workshop or school come first.",
+        "As near as it gets today: it lies nearer to a soft low second part than to any other part, but not in its zone. It would take more than is sensible in one sitting. If you try all the same, 3% of the way to its zone is still left after four moves. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: [
         "Round the first wire by 0.04.",
         "Flatten the second wire by 0.04.",
@@ -284,12 +292,12 @@ describe("twelve plans", () => {
       part: "everyday",
       unit: "mm" as const,
       before:
-        "As near as it gets today: take another reed for everyday rehearsal. This one suits no part yet; it lies nearest to a concerto with full orchestra. The few moves of one sitting do not bring it there; a second one, after playing and new readings, may. If you try all the same, four moves make 64% of the way. The rules of your workshop or school come first.",
+        "As near as it gets today: take another reed for everyday rehearsal. This one suits no part yet; it lies nearest to a concerto with full orchestra. The few moves of one sitting do not bring it there; a second one, after playing and new readings, may. If you try all the same, 23% of the way to its zone is still left after four moves. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: [
-        "Thin the tip by 0.02 mm.",
-        "Dust the whole blade, two light passes.",
+        "Thin the tip by 0.02 mm, about two or three light strokes on each of the four quarters.",
+        "Dust the whole blade, two light passes over each quarter.",
         "Thin the channels, three or four light strokes in each of the four.",
-        "Thin the rails by 0.03 mm.",
+        "Thin the rails by 0.03 mm, about three or four light strokes along each of the four rails.",
       ] as string[],
     },
     {
@@ -304,10 +312,10 @@ describe("twelve plans", () => {
       part: "highSolo",
       unit: "in" as const,
       before:
-        "Three moves bring it into the zone for an exposed high solo. The rules of your workshop or school come first.",
+        "Three moves bring it into the zone for an exposed high solo. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: [
         "Round the second wire by 0.04.",
-        "Thin the wings by 0.0012 in.",
+        "Thin the wings by 0.0012 in, about three or four light strokes on each of the four wings.",
         "Thin the tip corners, two short strokes off each of the four.",
       ] as string[],
     },
@@ -316,7 +324,7 @@ describe("twelve plans", () => {
       part: "concerto",
       unit: "mm" as const,
       before:
-        "Two moves bring it into the zone for a concerto with full orchestra. The readings are less sure than this plan is long: measure again first, and play before you believe it. The rules of your workshop or school come first.",
+        "Two moves bring it into the zone for a concerto with full orchestra. The readings are less sure than this plan is long: measure again first, and play before you believe it. Has it been played fewer than three times? Then only wires and dusting today; scraping and clipping wait a day. The rules of your workshop or school come first.",
       deeds: ["Round the first wire by 0.03.", "Clip the tip once, by 0.1 mm."] as string[],
     },
   ])("$reed for $part", ({ reed, part, unit, before, deeds }) => {
@@ -330,6 +338,7 @@ describe("twelve plans", () => {
     expect(steps[1]).toEqual({
       deed: "Round the second wire by 0.03.",
       how: "Squeeze it from the sides; the tip closes a little, corners first.",
+      until: "Stop when its height divided by its width reads 0.93.",
       undo: "It can be undone.",
       caution: "Pliers: soaked, mandrel in, slowly; stop at the first creak.",
       pitch: "The pitch rises a little.",
@@ -409,6 +418,73 @@ function everySentence(): string[] {
     }),
   );
 }
+
+describe("instructions that a hand can follow", () => {
+  const plans = demoReeds.flatMap(({ reed }) => targets.map(({ id }) => planList(reed, id)));
+  const steps = plans.flatMap((plan) => plan.steps);
+
+  test("a knife is told how many strokes and where, a wire at what reading to stop", () => {
+    const scrapes = steps.filter(({ deed }) => deed.startsWith("Thin "));
+    expect(scrapes.length).toBeGreaterThan(10);
+    for (const { deed } of scrapes) expect(deed).toMatch(/strokes (on|off|in|along|across) /);
+    const wires = steps.filter(({ deed }) => /wire by 0/.test(deed));
+    expect(wires.length).toBeGreaterThan(10);
+    for (const { until } of wires)
+      expect(until).toMatch(/^Stop when its height divided by its width reads [01]\.\d\d\.$/);
+  });
+
+  test("nobody is sent to a gauge for what no gauge reads", () => {
+    const hinges = steps.filter(({ deed }) => deed.includes("hinges"));
+    expect(hinges.length).toBeGreaterThan(0);
+    for (const { until, byEar } of hinges) {
+      expect(until).toBeUndefined();
+      expect(byEar).toBe("No gauge reads this: press, look, and listen.");
+    }
+  });
+
+  test("a plan that scrapes or clips asks whether the reed has settled, one of wires alone does not", () => {
+    for (const plan of plans) {
+      const isScrape = plan.steps.some(
+        ({ deed, undo }) => undo === "It cannot be undone." && !deed.startsWith("Dust"),
+      );
+      expect(plan.before.join(" ").includes("fewer than three times")).toBe(isScrape);
+    }
+  });
+
+  test("the last of the help for a trouble speaks of the trouble, not of a part", () => {
+    const notes = planNotes(compileModel(bassoonModel), demoReeds[0]!.readings, bassoonActions, {
+      steps: [{ action: "roundFirstWire", amount: 2, reversible: true }],
+    });
+    expect(stepSentences(notes, spokenIn("mm"), "help")[0]!.play).toBe(
+      "Play it. If the trouble is gone, stop here.",
+    );
+  });
+});
+
+describe("hands are told the same as beside the steps of a plan", () => {
+  test("each caution in full once, then in short; whether it can be undone", () => {
+    const cares = handCares(
+      [["roundFirstWire", "roundSecondWire"], ["clipTip"], ["flattenFirstWire"]],
+      spokenIn("mm"),
+    );
+    expect(cares.map(({ caution }) => caution)).toEqual([
+      bassoonActions.cautions["pliers"],
+      bassoonActions.cautions["clipper"],
+      adviceWords.plan.shortCautions["pliers"],
+    ]);
+    expect(cares.map(({ undo }) => undo)).toEqual([
+      "It can be undone.",
+      "It cannot be undone.",
+      "It can be undone.",
+    ]);
+    expect(cares[0]!.how).toBe(
+      "Reed soaked, mandrel in: first the first wire, then the second, each squeezed slowly from the sides.",
+    );
+    expect(cares[1]!.readAgain).toMatch(/^Then measure again, for every gauge place has moved/);
+    const [again] = handCares([["clipTip"]], spokenIn("mm"), ["clipper"]);
+    expect(again!.caution).toBe(adviceWords.plan.shortCautions["clipper"]);
+  });
+});
 
 describe("every sentence that can come up", () => {
   const all = [...new Set(everySentence())];
@@ -530,7 +606,7 @@ describe("trouble", () => {
 
   test("Bittern's high notes sag", () => {
     expect(said("highSags", "Bittern")).toEqual([
-      "On this reed it may come from a flat first wire, a flat second wire, a thin spine, a thin heart, a long blade and a wide tip.",
+      "On this reed it may come from a flat first wire, a flat second wire, a thin spine, a thin heart, a long blade or a wide tip.",
       "First, for it can be undone: round the first wire by 0.02; play; round the second wire by 0.02.",
       "Only if that does not help, for it cannot be undone: clip the tip once, by 0.1 mm; play; narrow the blade by 0.1 mm, half of it on each side.",
     ]);
@@ -541,7 +617,7 @@ describe("trouble", () => {
       "Nothing of what usually causes it shows in the readings. Check that the reed is sound, and read again.",
       "First, for it can be undone: flatten the first wire by 0.02.",
       "Pushing the reed less far on is no cure.",
-      "Only if that does not help, for it cannot be undone: thin the spine by 0.4 thou, 0.8 thou at most; play; thin the back, one or two light strokes across its full width.",
+      "Only if that does not help, for it cannot be undone: thin the spine by 0.4 thou, about one or two light strokes on each blade, 0.8 thou at most; play; thin the back, one or two light strokes across its full width on each blade.",
       "Spine or back, not both.",
     ]);
   });
