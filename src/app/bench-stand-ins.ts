@@ -116,7 +116,7 @@ export class BenchStandIns extends LitElement {
   #kept() {
     const kept = keptDeed(this.state, this.text);
     if (!kept) return nothing;
-    return html`<div class="kept">
+    return html`<div class="kept" tabindex="-1">
       <p>${this.text.planPage.standIns.keptDeed(kept.deed)}</p>
       ${careParts(kept.care, true, this.text)}
     </div>`;
@@ -239,10 +239,10 @@ export class BenchStandIns extends LitElement {
     void this.#focusOn(`[data-what="${what}"] .keep`);
   }
 
-  /** What was kept is no longer in the list: the focus goes to the list itself. */
+  /** What was kept is no longer in the list: the focus goes to what is to be done now, else to the list itself. */
   #keep(hand: Offer["hand"]): void {
     this.#act({ type: "trial-kept", hand });
-    void this.#focusOn("section");
+    void this.#focusOn(hand ? ".kept" : "section");
   }
 
   #back(what: string): void {

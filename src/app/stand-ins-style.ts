@@ -14,7 +14,8 @@ export const standInsStyle = css`
     border-radius: 8px;
     background: var(--ground);
   }
-  section:focus {
+  section:focus,
+  .kept:focus {
     outline: none;
   }
   .head,

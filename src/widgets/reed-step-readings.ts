@@ -134,7 +134,17 @@ export class ReedStepReadings extends LitElement {
     this.problems = problems;
     const [wrong] = Object.keys(problems);
     if (wrong === undefined) this.dispatchEvent(new ReadingsTakenEvent(readings, true));
-    else this.renderRoot.querySelector<HTMLElement>(`#${wrong}`)?.focus();
+    else this.#focusOn(wrong);
+  }
+
+  /** In the middle of the window: the triangle may stand over its upper part. */
+  #focusOn(id: FeatureId): void {
+    const all = ["-height", "-width", ""].flatMap(
+      (part) => this.renderRoot.querySelector<HTMLInputElement>(`#${id}${part}`) ?? [],
+    );
+    const field = all.find(({ value }) => value.trim() !== "") ?? all[0];
+    field?.focus({ preventScroll: true });
+    field?.scrollIntoView({ block: "center" });
   }
 
   /** What was typed; undefined where nothing was. */

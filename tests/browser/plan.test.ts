@@ -190,6 +190,137 @@ describeWalks("the plan page", (walk) => {
     },
   );
 
+  for (const width of [360, 1440]) {
+    walk(
+      `every arrow of a plan of four has its number in the drawing: ${width} px`,
+      async (bench) => {
+        await bench.open(code("Bittern", { target: "everyday" }));
+        const numbers = bench.page.locator("reed-triangle .plan .number");
+        expect(await numbers.allTextContents()).toEqual(["1", "2", "3", "4"]);
+        const drawing = (await bench.page.locator("reed-triangle svg").boundingBox())!;
+        const boxes = await Promise.all((await numbers.all()).map((one) => one.boundingBox()));
+        boxes.forEach((box, i) => {
+          expect(box!.x).toBeGreaterThanOrEqual(drawing.x);
+          expect(box!.x + box!.width).toBeLessThanOrEqual(drawing.x + drawing.width);
+          for (const other of boxes.slice(i + 1)) {
+            const apart = Math.hypot(box!.x - other!.x, box!.y - other!.y);
+            expect(apart).toBeGreaterThan(box!.width);
+          }
+        });
+      },
+      { viewport: { width, height: 900 } },
+    );
+  }
+
+  walk(
+    "trouble and plan on one page: their buttons and what they say of each other",
+    async (bench) => {
+      await bench.open(code("Bittern", { target: "everyday" }));
+      const plan = bench.page.locator("bench-plan");
+      const trouble = bench.page.locator("bench-trouble");
+      await trouble.getByRole("button", { name: "High notes sag or are flat (E4 up)" }).click();
+      const name = (part: typeof plan) => part.locator(".done").first().getAttribute("aria-label");
+      expect(await name(plan)).toBe("Done: step 1 of the plan. Round the first wire by 0.04.");
+      expect(await name(trouble)).toBe("Done, for the trouble. Round the first wire by 0.02.");
+      expect(await plan.locator("section").first().innerText()).toContain(
+        "A trouble is being looked into: “High notes sag or are flat (E4 up)”. See to it first",
+      );
+      expect(await trouble.locator("section").innerText()).toContain(
+        "This is for the trouble alone; the steps of the plan are toward everyday rehearsal.",
+      );
+      const plays = await trouble.locator("reed-steps p:last-of-type").allInnerTexts();
+      expect(plays.filter((one) => one.startsWith("Play it"))).toEqual(
+        plays
+          .filter((one) => one.startsWith("Play it"))
+          .map(() => "Play it. If the trouble is gone, stop here."),
+      );
+      // A little of it for the trouble: it is done, the plan goes on from there.
+      await trouble.locator(".done").first().click();
+      await trouble.getByRole("button", { name: "Take readings, plan again" }).click();
+      expect((await benchNow(bench)).done).toEqual([[{ action: "roundFirstWire", amount: 2 }]]);
+      expect((await deeds(bench))[0]).not.toContain("first wire");
+      await plan.getByLabel("Part to play").selectOption({ label: "none" });
+      expect(await trouble.locator("section").innerText()).not.toContain("the steps of the plan");
+    },
+  );
+
+  walk(
+    "a wire is read as height and width; what is left empty is expected, not measured, also after a reload",
+    async (bench) => {
+      await bench.open(code("Bittern", { target: "everyday" }));
+      await bench.page.locator("bench-plan .done").click();
+      const form = bench.page.locator("bench-plan reed-step-readings");
+      await form.locator("#firstWire-height").fill("6.3");
+      await form.getByRole("button", { name: "Take readings, plan again" }).click();
+      expect(await form.getByRole("alert").innerText()).toContain("needs both, height and width");
+      expect(await form.locator("#firstWire-height").evaluate((one) => one.matches(":focus"))).toBe(
+        true,
+      );
+      await form.locator("#firstWire-width").fill("8.75");
+      await form.getByRole("button", { name: "Take readings, plan again" }).click();
+      const bench1 = await benchNow(bench);
+      expect(bench1.values["firstWire"]).toBe(0.72);
+      expect(bench1.expected).toEqual(["openingHeight", "openingWidth", "secondWire"]);
+      await bench.page.reload();
+      await tabTo(bench, "Measure").click();
+      const page = bench.page.locator("measure-page");
+      const again = page.getByRole("button", { name: "Go through the sheet of Bittern" });
+      if (await again.isVisible()) await again.click();
+      await page.getByLabel("All steps").selectOption({ label: "3. Opening height" });
+      const field = page.locator("measure-step input");
+      expect(await field.getAttribute("placeholder")).toBe("expected: 1.22 mm");
+      await page.getByLabel("All steps").selectOption({ label: "17. The sheet so far" });
+      const rows = page.locator("measure-summary tbody tr");
+      expect(await rows.filter({ hasText: "expected after the last step, not read" }).count()).toBe(
+        3,
+      );
+      expect(await page.locator("measure-summary p").first().innerText()).toContain(
+        "The next most useful reading",
+      );
+    },
+  );
+
+  walk("undo is heard, and so is a judgement", async (bench) => {
+    await bench.open(code("Bittern", { target: "softLow" }));
+    const heard = bench.page.getByRole("status").first();
+    await bench.page.locator("bench-plan .done").click();
+    await bench.page.keyboard.press("Enter");
+    expect(await heard.innerText()).toMatch(/^Noted: Round the first wire by 0\.02\./);
+    await bench.button("Undo").click();
+    expect(await heard.innerText()).toMatch(
+      /^Undone; nothing before it\. For a soft low second part/,
+    );
+    const gains = bench.page.locator("bench-gains");
+    await gains.getByRole("button", { name: "Steady pitch" }).click();
+    await gains.locator(".legend summary").click();
+    await gains.getByLabel("All-round reed").fill("4");
+    await gains.getByLabel("All-round reed").press("Enter");
+    expect(await heard.innerText()).toMatch(/^Steady pitch: your own judgement now\. At this reed/);
+  });
+
+  walk("plan, quality and a teacher's own judgement travel in the link", async (bench) => {
+    await bench.open(code("Plover", { target: "softLow" }));
+    const plan = bench.page.locator("bench-plan");
+    await plan.locator("input[type=radio]").nth(1).check();
+    const shown = await deeds(bench);
+    const gains = bench.page.locator("bench-gains");
+    await gains.getByRole("button", { name: "Steady pitch" }).click();
+    await gains.locator(".legend summary").click();
+    await gains.getByLabel("All-round reed").fill("4.5");
+    await gains.getByLabel("All-round reed").press("Enter");
+    const levels = await bench.page.locator("reed-triangle .contours .level").count();
+    await bench.page.waitForTimeout(300);
+    const link = await bench.code();
+    await bench.open(code("Heron"));
+    await bench.open(link);
+    expect(await deeds(bench)).toEqual(shown);
+    expect(await plan.locator("input[type=radio]").nth(1).isChecked()).toBe(true);
+    expect(await bench.page.locator("reed-triangle .contours .level").count()).toBe(levels);
+    expect(await gains.locator(".legend").innerText()).toContain("Yours");
+    await gains.locator(".legend summary").click();
+    expect(await gains.getByLabel("All-round reed").inputValue()).toBe("4.5");
+  });
+
   walk("a quality lies over the triangle, and a teacher judges it otherwise", async (bench) => {
     await bench.open(code("Heron", { target: "audition" }));
     const gains = bench.page.locator("bench-gains");
@@ -264,6 +395,11 @@ describeWalks("stand-ins", (walk) => {
     expect(tried.values).not.toEqual(start);
     expect(await bench.page.locator("reed-triangle .ghost circle").count()).toBe(1);
     expect(await bench.page.locator("reed-triangle .leftover .shaft").count()).toBe(1);
+    expect(await panel.locator(".on .caution").innerText()).toMatch(/^Caution\. /);
+    expect(await panel.locator(".on").innerText()).toMatch(/It can(not)? be undone\./);
+    expect(await panel.locator("section").innerText()).toContain(
+      "The rules of your workshop or school come first.",
+    );
     const focused = () => panel.evaluate((element) => element.shadowRoot!.activeElement?.className);
     expect(await focused()).toBe("keep");
     expect(await bench.page.getByRole("status").first().innerText()).toMatch(/^Being tried\. .+/);
@@ -275,6 +411,10 @@ describeWalks("stand-ins", (walk) => {
     await bench.page.waitForTimeout(100);
     await keyboard.press("Enter"); // keep
     expect((await benchNow(bench)).values).toEqual(tried.values);
+    expect(await focused()).toBe("kept");
+    expect(await panel.locator(".kept").innerText()).toMatch(
+      /^Kept on the bench\. On the reed itself: .+\n.+\nCaution\. .+\nIt can(not)? be undone\./s,
+    );
     expect(await bench.page.locator("reed-triangle .leftover").count()).toBe(0);
     await keyboard.press("Escape");
     expect(await panel.count()).toBe(0);
