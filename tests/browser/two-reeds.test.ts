@@ -72,7 +72,7 @@ describeWalks("two reeds and a target of one's own", (walk) => {
       [0.2, 0.5, 0.3].forEach((share, k) => expect(aim[k]!).toBeCloseTo(share, 2));
       expect((await bench.shares()).slice(0, 3)).toEqual(before.slice(0, 3));
       expect(await bench.page.locator("bench-controls .answer").innerText()).toContain(
-        "For my own target it needs above all",
+        "For your own target it needs above all",
       );
       expect(await bench.code()).toMatch(/target=own&aim=20\d\.(499|50\d)/);
       await bench.button("Undo").click();
