@@ -9,13 +9,12 @@ import { look } from "../widgets/look.js";
 import type { ReedFeatureRow } from "../widgets/reed-feature-row.js";
 import { ReedRecipe } from "../widgets/reed-recipe.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import { BenchStandIns } from "./bench-stand-ins.js";
 import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
+import { LateParts } from "./late-parts.js";
 import { firstRequest } from "./stand-in-list.js";
 
 define("reed-recipe", ReedRecipe);
-define("bench-stand-ins", BenchStandIns);
 
 /**
  * The recipe as a card or, in one column, as a sheet that comes up from the bottom of the window: so the triangle
@@ -147,6 +146,7 @@ export class BenchRecipe extends LitElement {
   declare sheet: boolean;
   declare text: Catalogue;
   declare open: boolean;
+  readonly #late = new LateParts(this);
 
   constructor() {
     super();
@@ -219,6 +219,10 @@ export class BenchRecipe extends LitElement {
   #standIns() {
     const { state, text } = this;
     if (!state.advice.asked) return nothing;
+    const arrival = this.#late.arrival("standIns");
+    if (arrival === "coming") return nothing;
+    if (arrival === "failed")
+      return html`<p slot="stand-ins" class="hint" role="alert">${text.pages.failed}</p>`;
     return html`<bench-stand-ins
       slot="stand-ins"
       .state=${state}

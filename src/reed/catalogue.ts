@@ -170,6 +170,9 @@ export const english = {
     bench: "Bench",
     plan: "Plan",
     lip: "Lip and opening",
+    coming: "This page is on its way …",
+    failed: "This part could not be loaded: is the connection there? What you entered is kept.",
+    again: "Try again",
   },
 
   bar: {

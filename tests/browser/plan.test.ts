@@ -309,6 +309,7 @@ describeWalks("stand-ins", (walk) => {
       await tabTo(bench, page).click();
       await bench.row("tip").locator(".name").click();
       await bench.page.getByRole("button", { name: "Stand-ins for tip thickness" }).click();
+      await bench.page.locator("bench-stand-ins section").waitFor(); // fetched the first time
       expect(await bench.page.locator("bench-stand-ins .sentence").count()).toBe(1);
       await bench.page.getByRole("button", { name: "Close stand-ins" }).click();
     }
