@@ -12,7 +12,7 @@ import type { DrawnAdvice } from "../widgets/triangle-advice.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import type { BenchView } from "./bench-view.js";
 
-define("reed-triangle", ReedTriangle);
+define("triangle-plane", ReedTriangle);
 
 /** The place of the reed: the triangle with its layers, and the way to save it as a picture. */
 export class BenchPlace extends LitElement {
@@ -91,7 +91,7 @@ export class BenchPlace extends LitElement {
       <h1 class="printOnly">
         ${this.#name}${isDemo(bench.reed) ? html` <small>${text.bar.inventedMark}</small>` : nothing}
       </h1>
-      <reed-triangle
+      <triangle-plane
         .blend=${view.placed?.raw}
         .ghost=${view.ghost}
         .ellipse=${view.drawnEllipse}
@@ -105,7 +105,7 @@ export class BenchPlace extends LitElement {
         .moves=${this.moves}
         .greatestHeight=${this.greatestHeight}
         .text=${text}
-      ></reed-triangle>
+      ></triangle-plane>
       ${
         this.narrow && !bench.layers.includes("readingLines")
           ? nothing
@@ -119,7 +119,7 @@ export class BenchPlace extends LitElement {
   }
 
   get #triangle(): ReedTriangle {
-    return this.renderRoot.querySelector<ReedTriangle>("reed-triangle")!;
+    return this.renderRoot.querySelector<ReedTriangle>("triangle-plane")!;
   }
 
   /** The triangle as it is drawn. */

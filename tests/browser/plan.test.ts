@@ -35,7 +35,7 @@ describeWalks("the plan page", (walk) => {
       const plan = bench.page.locator("bench-plan");
       await plan.getByLabel("Part to play").selectOption({ label: "Everyday rehearsal" });
       expect(await plan.locator(".sentence").innerText()).toMatch(/^As near as it gets today/);
-      expect(await bench.page.locator("reed-triangle .plan .shaft").count()).toBe(4);
+      expect(await bench.page.locator("triangle-plane .plan .shaft").count()).toBe(4);
       const readOn = async (): Promise<number> => {
         let steps = 0;
         for (; steps < 6 && (await plan.locator(".done").count()) > 0; steps += 1) {
@@ -120,7 +120,7 @@ describeWalks("the plan page", (walk) => {
     expect(await plan.locator(".sentence").innerText()).toContain(
       "The rules of your workshop or school come first.",
     );
-    expect(await bench.page.locator("reed-triangle svg").isVisible()).toBe(true);
+    expect(await bench.page.locator("triangle-plane svg").isVisible()).toBe(true);
     for (const gone of ["bench-recipe", "bench-gains", "bench-trouble", "page-tabs"])
       expect(await bench.page.locator(gone).isVisible(), gone).toBe(false);
   });
@@ -161,7 +161,7 @@ describeWalks("the plan page", (walk) => {
             stale: element.shadowRoot!.querySelector(".stale") !== null,
             height: element.getBoundingClientRect().height,
             arrows: grid
-              .shadowRoot!.querySelector("reed-triangle")!
+              .shadowRoot!.querySelector("triangle-plane")!
               .shadowRoot!.querySelectorAll(".plan .shaft").length,
           });
           requestAnimationFrame(look);
@@ -195,7 +195,7 @@ describeWalks("the plan page", (walk) => {
     const gains = bench.page.locator("bench-gains");
     expect(await gains.locator("tbody tr").count()).toBe(8);
     await gains.getByRole("button", { name: "Steady pitch" }).click();
-    const levels = bench.page.locator("reed-triangle .contours .level");
+    const levels = bench.page.locator("triangle-plane .contours .level");
     const before = await levels.count();
     expect(before).toBeGreaterThan(2);
     expect(await gains.locator(".legend").innerText()).toContain("Common practice, no source.");
@@ -262,8 +262,8 @@ describeWalks("stand-ins", (walk) => {
     await keyboard.press("Enter");
     const tried = await benchNow(bench);
     expect(tried.values).not.toEqual(start);
-    expect(await bench.page.locator("reed-triangle .ghost circle").count()).toBe(1);
-    expect(await bench.page.locator("reed-triangle .leftover .shaft").count()).toBe(1);
+    expect(await bench.page.locator("triangle-plane .ghost circle").count()).toBe(1);
+    expect(await bench.page.locator("triangle-plane .leftover .shaft").count()).toBe(1);
     const focused = () => panel.evaluate((element) => element.shadowRoot!.activeElement?.className);
     expect(await focused()).toBe("keep");
     expect(await bench.page.getByRole("status").first().innerText()).toMatch(/^Being tried\. .+/);
@@ -275,7 +275,7 @@ describeWalks("stand-ins", (walk) => {
     await bench.page.waitForTimeout(100);
     await keyboard.press("Enter"); // keep
     expect((await benchNow(bench)).values).toEqual(tried.values);
-    expect(await bench.page.locator("reed-triangle .leftover").count()).toBe(0);
+    expect(await bench.page.locator("triangle-plane .leftover").count()).toBe(0);
     await keyboard.press("Escape");
     expect(await panel.count()).toBe(0);
     expect(
@@ -401,7 +401,7 @@ describeWalks("the plan page in every size", (walk) => {
       await bench.page.locator("reed-gains .name").first().click();
       const paint = (selector: string, property: "stroke" | "fill") =>
         bench.page
-          .locator(`reed-triangle ${selector}`)
+          .locator(`triangle-plane ${selector}`)
           .first()
           .evaluate((part, which) => getComputedStyle(part)[which], property);
       const ground = await paint(".paper", "fill");

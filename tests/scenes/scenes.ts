@@ -28,7 +28,7 @@ import { ReedLipPressures } from "../../src/widgets/reed-lip-pressures.js";
 import { ReedLipRegion } from "../../src/widgets/reed-lip-region.js";
 import { ReedTriangle } from "../../src/widgets/reed-triangle.js";
 
-define("reed-triangle", ReedTriangle);
+define("triangle-plane", ReedTriangle);
 define("reed-compass", ReedCompass);
 define("reed-drawing", ReedDrawing);
 define("reed-lip-flow", ReedLipFlow);
