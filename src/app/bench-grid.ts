@@ -17,7 +17,7 @@ import { BenchRecipe } from "./bench-recipe.js";
 import { BenchWords, type Shown } from "./bench-words.js";
 import { drawnAdvice } from "./drawn-advice.js";
 import { gridStyle } from "./grid-style.js";
-import { LateParts } from "./late-parts.js";
+import { LateParts, type Loaders } from "./late-parts.js";
 import { latePlace, latePlaceStyle } from "./late-place.js";
 import { planGridStyle } from "./plan-grid-style.js";
 import { planner, type PlanView } from "./plan-view.js";
@@ -29,6 +29,13 @@ define("bench-recipe", BenchRecipe);
 define("bench-words", BenchWords);
 define("bench-controls", BenchControls);
 define("bench-comparison", BenchComparison);
+
+/** The pages that come when they are opened. */
+const latePages: Loaders = {
+  measure: async () => define("measure-page", (await import("./measure-page.js")).MeasurePage),
+  lip: async () => define("bench-lip", (await import("./bench-lip.js")).BenchLip),
+  plan: () => import("./plan-parts.js"),
+};
 
 /** Where the parts of a page stand: in one column, in two, in three. */
 export class BenchGrid extends LitElement {
@@ -59,7 +66,7 @@ export class BenchGrid extends LitElement {
   declare text: Catalogue;
 
   readonly #rest = new AtRest(this);
-  readonly #late = new LateParts(this);
+  readonly #late = new LateParts(this, latePages);
   readonly #planFor = planner();
   #lastPlan: PlanView | undefined;
 

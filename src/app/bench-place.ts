@@ -54,6 +54,7 @@ export class BenchPlace extends LitElement {
     moves: { type: String },
     greatestHeight: { attribute: false },
     narrow: { type: Boolean },
+    still: { type: Boolean },
     text: { attribute: false },
   };
 
@@ -68,6 +69,8 @@ export class BenchPlace extends LitElement {
   declare greatestHeight: number;
   /** One column: room is scarce. */
   declare narrow: boolean;
+  /** A picture only: nothing can be moved. */
+  declare still: boolean;
   declare text: Catalogue;
 
   constructor() {
@@ -77,6 +80,7 @@ export class BenchPlace extends LitElement {
     this.moves = "point";
     this.greatestHeight = 560;
     this.narrow = false;
+    this.still = false;
   }
 
   override render() {
@@ -104,6 +108,7 @@ export class BenchPlace extends LitElement {
         .way=${this.way}
         .moves=${this.moves}
         .greatestHeight=${this.greatestHeight}
+        .still=${this.still}
         .text=${text}
       ></triangle-plane>
       ${

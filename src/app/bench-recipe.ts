@@ -11,10 +11,15 @@ import { ReedRecipe } from "../widgets/reed-recipe.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
-import { LateParts } from "./late-parts.js";
+import { LateParts, type Loaders } from "./late-parts.js";
 import { firstRequest } from "./stand-in-list.js";
 
 define("reed-recipe", ReedRecipe);
+
+const lateParts: Loaders = {
+  standIns: async () =>
+    define("bench-stand-ins", (await import("./bench-stand-ins.js")).BenchStandIns),
+};
 
 /**
  * The recipe as a card or, in one column, as a sheet that comes up from the bottom of the window: so the triangle
@@ -146,7 +151,7 @@ export class BenchRecipe extends LitElement {
   declare sheet: boolean;
   declare text: Catalogue;
   declare open: boolean;
-  readonly #late = new LateParts(this);
+  readonly #late = new LateParts(this, lateParts);
 
   constructor() {
     super();
@@ -157,7 +162,7 @@ export class BenchRecipe extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    document.documentElement.toggleAttribute("data-sheet", false);
+    if (this.open) document.documentElement.toggleAttribute("data-sheet", false);
   }
 
   override render() {

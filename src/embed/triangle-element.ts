@@ -1,0 +1,72 @@
+import { css, html, nothing, type PropertyDeclarations } from "lit";
+import { ownTarget } from "../reed/bench.js";
+import { targetOf } from "../reed/targets.js";
+import { define } from "../widgets/define.js";
+import { ReedShares } from "../widgets/reed-shares.js";
+import { ReedTriangle } from "../widgets/reed-triangle.js";
+import { BlendForm } from "./blend-form.js";
+
+define("triangle-plane", ReedTriangle);
+define("reed-shares", ReedShares);
+
+/**
+ * `<reed-triangle>`: where a reed lies among the three purposes, to be moved by pointer, keys and three sliders.
+ *
+ * @tagname reed-triangle
+ */
+export class TriangleElement extends BlendForm {
+  static override styles = [
+    ...BlendForm.styles,
+    css`
+      .shares {
+        max-width: 44rem;
+        margin: 0.5rem auto 0;
+      }
+      @media print {
+        .shares {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  static override properties: PropertyDeclarations = { bare: { type: Boolean } };
+
+  /** Without the three sliders under the triangle. */
+  declare bare: boolean;
+
+  constructor() {
+    super();
+    this.bare = false;
+  }
+
+  protected override parts() {
+    const { text, view } = this;
+    const { bench } = this.shared.state.present;
+    const target = targetOf(bench, text.target.own);
+    return html`<triangle-plane
+        part="triangle"
+        exportparts="plane"
+        .blend=${view.placed?.raw}
+        .ghost=${view.ghost}
+        .ellipse=${view.drawnEllipse}
+        .layers=${bench.layers}
+        .chain=${view.chain}
+        .reach=${view.reach}
+        .target=${target && { ...target, own: target.id === ownTarget }}
+        .way=${this.way}
+        .still=${this.isStill}
+        .text=${text}
+      ></triangle-plane>
+      ${
+        this.bare || this.isStill
+          ? nothing
+          : html`<reed-shares
+              class="shares"
+              part="shares"
+              .blend=${view.placed?.raw}
+              .text=${text}
+            ></reed-shares>`
+      }`;
+  }
+}
