@@ -65,22 +65,19 @@ export class StandInsElement extends AppPartElement {
   protected override parts() {
     const { text } = this;
     const { state } = this.shared;
-    return html`<label class="choice" part="choice"
-        >${text.advice.standIns.title}
-        <select @change=${this.#onFeature}>
+    const title = text.advice.standIns.title;
+    return html`<div class="choice" part="choice">
+        <h2>${title}</h2>
+        <select aria-label=${title} @change=${this.#onFeature}>
           ${state.model.features.map(
             ({ id, label }) =>
               html`<option value=${id} .selected=${live(id === state.advice.asked?.feature)}>
                 ${label}
               </option>`,
           )}
-        </select></label
-      ><bench-stand-ins
-        part="list"
-        .stays=${true}
-        .state=${state}
-        .text=${text}
-      ></bench-stand-ins>`;
+        </select>
+      </div>
+      <bench-stand-ins part="list" .stays=${true} .state=${state} .text=${text}></bench-stand-ins>`;
   }
 
   #onFeature(event: Event): void {
