@@ -3,41 +3,16 @@
 import { createHash } from "node:crypto";
 import { readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
-import { tightTemplates } from "./tight-templates.mjs";
+import { nothingLate, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
 
-/** One file, whatever is imported later: it must work where a page may fetch nothing more. */
-async function buildOne(root, { entry, file, format, sourcemap = true, outDir = "dist/elements" }) {
-  await build({
+const plugins = [tightTemplates(), withoutRemarks()];
+
+function libraryBuild(root, lib, output, more = []) {
+  return build({
     root,
     configFile: false,
     logLevel: "warn",
-    plugins: [tightTemplates()],
-    build: {
-      outDir,
-      emptyOutDir: false,
-      copyPublicDir: false,
-      target: "es2022",
-      sourcemap,
-      lib: { entry, formats: [format], name: "Reedpoint", fileName: () => file },
-      rolldownOptions: {
-        output: {
-          minify: true,
-          codeSplitting: false,
-          // A classic script leaves one name behind on the page; the elements need none.
-          ...(format === "iife" ? { extend: true } : {}),
-        },
-      },
-    },
-  });
-}
-
-/** One module an element, and what they share, for the loader. */
-async function buildLazy(root) {
-  await build({
-    root,
-    configFile: false,
-    logLevel: "warn",
-    plugins: [tightTemplates()],
+    plugins: [...plugins, ...more],
     base: "./",
     build: {
       outDir: "dist/elements",
@@ -46,15 +21,34 @@ async function buildLazy(root) {
       target: "es2022",
       sourcemap: true,
       modulePreload: false,
-      lib: {
-        entry: { "reed-elements.lazy": "src/embed/reed-elements-lazy.ts" },
-        formats: ["es"],
-      },
+      lib,
       rolldownOptions: {
-        output: { minify: true, chunkFileNames: "lazy/[name]-[hash].js" },
+        // What a later part shares with its entry stays in the entry.
+        preserveEntrySignatures: "allow-extension",
+        output: { minify: true, ...output },
       },
     },
   });
+}
+
+/** One file, whatever is imported later: it must work where a page may fetch nothing more. */
+function buildClassic(root) {
+  const entry = "src/embed/reed-elements-classic.ts";
+  return libraryBuild(
+    root,
+    { entry, formats: ["iife"], name: "Reedpoint", fileName: () => "reed-elements.classic.js" },
+    { codeSplitting: false },
+    [nothingLate()],
+  );
+}
+
+/** A module; large parts come when they are shown first. */
+function buildModule(root, name, source) {
+  return libraryBuild(
+    root,
+    { entry: { [name]: `src/embed/${source}.ts` }, formats: ["es"] },
+    { chunkFileNames: `parts/${name}-[name]-[hash].js` },
+  );
 }
 
 /** The hash that a page can pin a script by. */
@@ -71,9 +65,14 @@ function writeIntegrity(root, files) {
 }
 
 export async function buildElements(root) {
-  const entry = "src/embed/reed-elements.ts";
-  await buildOne(root, { entry, file: "reed-elements.js", format: "es" });
-  await buildOne(root, { entry, file: "reed-elements.classic.js", format: "iife" });
-  await buildLazy(root);
-  writeIntegrity(root, ["reed-elements.js", "reed-elements.classic.js", "reed-elements.lazy.js"]);
+  await buildClassic(root);
+  await buildModule(root, "reed-elements", "reed-elements");
+  await buildModule(root, "reed-triangle", "reed-triangle");
+  await buildModule(root, "reed-elements.lazy", "reed-elements-lazy");
+  writeIntegrity(root, [
+    "reed-elements.js",
+    "reed-elements.classic.js",
+    "reed-elements.lazy.js",
+    "reed-triangle.js",
+  ]);
 }

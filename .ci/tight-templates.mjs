@@ -26,3 +26,36 @@ export function tightTemplates() {
     },
   };
 }
+
+/** A vite plugin for data files: what is a remark to who reads the file is not shipped to who sees an element. */
+export function withoutRemarks() {
+  return {
+    name: "without-remarks",
+    enforce: "pre",
+    transform(code, id) {
+      if (!/\/src\/reed\/data\/[^?]*\.json$/.test(id)) return undefined;
+      const { $comment: _remark, ...data } = JSON.parse(code);
+      return { code: JSON.stringify(data), map: null };
+    },
+  };
+}
+
+/**
+ * A vite plugin for builds of one file: what would be fetched later is there from the beginning. Left to the bundler,
+ * every module would be wrapped to be run late.
+ */
+export function nothingLate() {
+  return {
+    name: "nothing-late",
+    enforce: "pre",
+    transform(code, id) {
+      if (!/\/src\/[^?]*\.ts$/.test(id)) return undefined;
+      const early = [];
+      const changed = code.replace(/\bimport\(("[^"]+")\)/g, (_whole, from) => {
+        early.push(`import * as late${early.length} from ${from};`);
+        return `Promise.resolve(late${early.length - 1})`;
+      });
+      return early.length === 0 ? undefined : { code: early.join("") + changed, map: null };
+    },
+  };
+}

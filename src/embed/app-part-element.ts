@@ -1,5 +1,7 @@
 import type { PropertyDeclarations } from "lit";
-import type { BenchAction } from "../app/bench-state.js";
+import { reduce, type BenchAction, type BenchState } from "../app/bench-state.js";
+import { viewBench, type BenchView } from "../app/bench-view.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
 import type { BenchActionEvent } from "../app/bench-action-event.js";
 import { told } from "../app/told.js";
 import type { MovesPickedEvent } from "../app/bench-options.js";
@@ -7,6 +9,7 @@ import type { FeaturePointedEvent, LockPickedEvent, ValuePickedEvent } from "../
 import type { FeatureId } from "../engine/model.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BlendForm } from "./blend-form.js";
+import type { SharedReed } from "./shared-reed.js";
 
 /** A public element that is made of parts of the app, and speaks as the app does. */
 export class AppPartElement extends BlendForm {
@@ -20,9 +23,25 @@ export class AppPartElement extends BlendForm {
   /** What clicks and keys move on the triangle. */
   declare protected moves: Handle;
 
+  declare text: Catalogue;
+
   constructor() {
     super();
+    this.text = english;
     this.moves = "point";
+  }
+
+  protected override get view(): BenchView {
+    return super.view as BenchView;
+  }
+
+  protected override look(state: BenchState): BenchView {
+    return viewBench(state, this.text);
+  }
+
+  /** These parts know more actions than those of a reed that is moved. */
+  protected override followed(shared: SharedReed): void {
+    shared.learn(reduce);
   }
 
   protected override wordsOf(action: BenchAction): string {

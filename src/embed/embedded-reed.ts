@@ -6,14 +6,15 @@ import {
   type PropertyDeclarations,
 } from "lit";
 import { Announcer } from "../app/announcer.js";
-import type { BenchAction } from "../app/bench-state.js";
-import { viewBench, type BenchView } from "../app/bench-view.js";
+import type { BenchAction, BenchState } from "../app/bench-state.js";
+import { viewPlace, type PlaceView } from "../app/place-view.js";
 import { wayBetween } from "../app/way-between.js";
 import type { Blend } from "../engine/blend.js";
 import { compileModel } from "../engine/compile.js";
 import type { ReedModel, Values } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { demoReadings } from "../reed/demo-readings.js";
+import { triangleWords, type TriangleWords } from "../reed/triangle-words.js";
 import type { AimPickedEvent, BlendPickedEvent } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
 import { version } from "./define-element.js";
@@ -73,7 +74,7 @@ export class EmbeddedReed extends LitElement {
   declare theme: string;
   /** Id of another Reedpoint element whose reed is shown. */
   declare for: string;
-  declare text: Catalogue;
+  declare text: TriangleWords;
   declare said: string;
 
   /** Along which the point is seen going to its new place. */
@@ -84,7 +85,7 @@ export class EmbeddedReed extends LitElement {
   #leader: SharedReed | undefined;
   #unsubscribe: (() => void) | undefined;
   #changedInGesture = false;
-  #seen: { readonly of: unknown; readonly view: BenchView } | undefined;
+  #seen: { readonly of: unknown; readonly view: PlaceView } | undefined;
   readonly #announcer = new Announcer((words) => (this.said = words));
 
   constructor() {
@@ -96,7 +97,7 @@ export class EmbeddedReed extends LitElement {
     this.locked = null;
     this.theme = "";
     this.for = "";
-    this.text = english;
+    this.text = triangleWords;
     this.said = "";
   }
 
@@ -130,10 +131,20 @@ export class EmbeddedReed extends LitElement {
   }
 
   /** Everything that is computed of the present state. */
-  protected get view(): BenchView {
+  protected get view(): PlaceView {
     const { state } = this.shared;
-    if (this.#seen?.of !== state) this.#seen = { of: state, view: viewBench(state, this.text) };
+    if (this.#seen?.of !== state) this.#seen = { of: state, view: this.look(state) };
     return this.#seen.view;
+  }
+
+  /** What is computed has to be computed anew, though the state is the same. */
+  protected lookAgain(): void {
+    this.#seen = undefined;
+    this.requestUpdate();
+  }
+
+  protected look(state: BenchState): PlaceView {
+    return viewPlace(state);
   }
 
   /** Nothing can be moved. */
@@ -187,12 +198,13 @@ export class EmbeddedReed extends LitElement {
 
   #start(): void {
     const model = this.#model;
-    const demo = readReed(this.reed);
     const values = this.#values === undefined ? undefined : readValues(this.#values, model);
+    // Readings of the page's own may have any name.
+    const demo = values ? this.reed.trim() : (readReed(this.reed) ?? "");
     this.#own.start({
       model,
-      reed: values ? this.reed.trim() : (demo?.reed ?? ""),
-      values: values ?? demo?.readings,
+      reed: demo,
+      values: values ?? demoReadings[demo],
       features: readFeatures(this.features, "features", model),
       ...this.#looked(),
     });
@@ -221,6 +233,7 @@ export class EmbeddedReed extends LitElement {
   #follow(shared: SharedReed): void {
     this.#unsubscribe?.();
     this.#leader = shared === this.#own ? undefined : shared;
+    this.followed(shared);
     let before = shared.state;
     this.#unsubscribe = shared.subscribe(() => {
       this.way = wayBetween(before, shared.state);
@@ -289,6 +302,9 @@ export class EmbeddedReed extends LitElement {
     const rows = order.map((id, k) => ({ id, share: this.text.percent(placed.blend[k]!) }));
     return this.text.shares.all(rows);
   }
+
+  /** Another recipe is shown from now on. */
+  protected followed(_shared: SharedReed): void {}
 
   /** The reed has changed, by this element or by another one that shows it. */
   protected changedOutside(): void {}

@@ -1,6 +1,6 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
-import { demoReeds, type DemoReed } from "../reed/demo-reeds.js";
+import { demoReadings } from "../reed/demo-readings.js";
 import { layerNames, type Layer } from "../reed/layer-names.js";
 import { targets } from "../reed/targets.js";
 import { toThousandths } from "../reed/units.js";
@@ -23,13 +23,13 @@ function known<T extends string>(
   });
 }
 
-/** The demo reed of that name; undefined for the all-round reed, and for a name nobody knows. */
-export function readReed(name: string): DemoReed | undefined {
+/** The name of a demo reed as it is written; undefined for the all-round reed, and for a name nobody knows. */
+export function readReed(name: string): string | undefined {
   const wanted = name.trim().toLowerCase();
   if (wanted === "") return undefined;
-  const found = demoReeds.find(({ reed }) => reed.toLowerCase() === wanted);
-  const all = demoReeds.map(({ reed }) => reed).join(", ");
-  if (!found) warnOnce(`reed: “${name}” is not known; allowed: ${all}, or nothing`);
+  const all = Object.keys(demoReadings);
+  const found = all.find((reed) => reed.toLowerCase() === wanted);
+  if (!found) warnOnce(`reed: “${name}” is not known; allowed: ${all.join(", ")}, or nothing`);
   return found;
 }
 

@@ -1,7 +1,11 @@
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
-import { reduce, startState, type BenchAction, type BenchState } from "../app/bench-state.js";
+import type { BenchAction, BenchState } from "../app/bench-state.js";
+import { isReedAction, reduceReed, startState } from "../app/reduce-reed.js";
 import { bassoonModel } from "../reed/bassoon.js";
-import { newBench, type Bench } from "../reed/bench.js";
+import type { Bench } from "../reed/bench.js";
+import { newBench } from "../reed/new-bench.js";
+
+type Reduce = (state: BenchState, action: BenchAction) => BenchState;
 
 /** What a page says of a reed before anybody has touched it. */
 export interface Given {
@@ -24,6 +28,12 @@ export class SharedReed {
   /** The model with all its features: a drawing needs those as well that do not count. */
   model: ReedModel = bassoonModel;
   readonly #shows = new Set<() => void>();
+  #reduce: Reduce = (state, action) => (isReedAction(action) ? reduceReed(state, action) : state);
+
+  /** An element that can do more than move the reed brings the code for it. */
+  learn(reduce: Reduce): void {
+    this.#reduce = reduce;
+  }
 
   /** Calls back after every change until the returned function is called. */
   subscribe(show: () => void): () => void {
@@ -33,7 +43,7 @@ export class SharedReed {
 
   /** Whether the action has changed anything. */
   dispatch(action: BenchAction): boolean {
-    const next = reduce(this.state, action);
+    const next = this.#reduce(this.state, action);
     if (next === this.state) return false;
     this.#become(next);
     return true;

@@ -1,12 +1,16 @@
 import { css, html, type PropertyValues, type PropertyDeclarations } from "lit";
 import { live } from "lit/directives/live.js";
-import { BenchStandIns } from "../app/bench-stand-ins.js";
+import { LateParts, type Loaders } from "../app/late-parts.js";
 import { firstRequest } from "../app/stand-in-list.js";
 import { define } from "../widgets/define.js";
 import { AppPartElement } from "./app-part-element.js";
+import { lateStyle, lateWords } from "./late-words.js";
 import { warnOnce } from "./warn-once.js";
 
-define("bench-stand-ins", BenchStandIns);
+const parts: Loaders = {
+  standIns: async () =>
+    define("bench-stand-ins", (await import("../app/bench-stand-ins.js")).BenchStandIns),
+};
 
 /**
  * `<reed-stand-ins>`: what can be done instead of changing a feature, each to be tried, kept or taken back.
@@ -17,6 +21,7 @@ define("bench-stand-ins", BenchStandIns);
 export class StandInsElement extends AppPartElement {
   static override styles = [
     ...AppPartElement.styles,
+    lateStyle,
     css`
       .choice {
         display: flex;
@@ -36,6 +41,7 @@ export class StandInsElement extends AppPartElement {
 
   /** The feature whose stand-ins are told, by id. */
   declare feature: string;
+  readonly #late = new LateParts(this, parts);
 
   constructor() {
     super();
@@ -77,7 +83,19 @@ export class StandInsElement extends AppPartElement {
           )}
         </select>
       </div>
-      <bench-stand-ins part="list" .stays=${true} .state=${state} .text=${text}></bench-stand-ins>`;
+      ${this.#list()}`;
+  }
+
+  #list() {
+    const { text } = this;
+    const arrival = this.#late.arrival("standIns");
+    if (arrival !== "here") return lateWords(arrival, text);
+    return html`<bench-stand-ins
+      part="list"
+      .stays=${true}
+      .state=${this.shared.state}
+      .text=${text}
+    ></bench-stand-ins>`;
   }
 
   #onFeature(event: Event): void {

@@ -1,10 +1,14 @@
+import type { BenchState } from "../app/bench-state.js";
+import { viewPlace, type PlaceView } from "../app/place-view.js";
+import type { reachOf } from "../app/reach-view.js";
 import { css, html, nothing, type PropertyDeclarations } from "lit";
-import { ownTarget } from "../reed/bench.js";
+import { ownTarget } from "../reed/new-bench.js";
 import { targetOf } from "../reed/targets.js";
 import { define } from "../widgets/define.js";
 import { ReedShares } from "../widgets/reed-shares.js";
 import { ReedTriangle } from "../widgets/reed-triangle.js";
 import { BlendForm } from "./blend-form.js";
+import { warnOnce } from "./warn-once.js";
 
 define("triangle-plane", ReedTriangle);
 define("reed-shares", ReedShares);
@@ -38,6 +42,23 @@ export class TriangleElement extends BlendForm {
   constructor() {
     super();
     this.bare = false;
+  }
+
+  #reachOf: typeof reachOf | undefined;
+
+  /** The code for the reach comes when that layer is asked for. */
+  protected override look(state: BenchState): PlaceView {
+    if (state.present.bench.layers.includes("reach") && !this.#reachOf) void this.#bringReach();
+    return viewPlace(state, this.#reachOf);
+  }
+
+  async #bringReach(): Promise<void> {
+    try {
+      this.#reachOf = (await import("../app/reach-view.js")).reachOf;
+      this.lookAgain();
+    } catch (cause) {
+      warnOnce(`layers: the reach could not be loaded: ${String(cause)}`);
+    }
   }
 
   protected override parts() {

@@ -15,7 +15,7 @@ export interface Target {
 export const targetRadius: number = targetsJson.radius;
 
 /** Kinds of part to aim for, deeply frozen. Common practice, no source. */
-export const targets: readonly Target[] = deepFreeze(
+export const targets: readonly Target[] = /* @__PURE__ */ deepFreeze(
   targetsJson.targets.map(({ blend, ...target }) => ({ ...target, blend: toBlend(blend) })),
 );
 

@@ -10,6 +10,7 @@ import { qualityContours, type QualityContour } from "../drawing/quality-contour
 import { stepNumbers } from "../drawing/step-numbers.js";
 import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
 import { remembered } from "./remembered.js";
+import { triangleAdviceStyle } from "./triangle-advice-style.js";
 import { certaintyLayer } from "./triangle-layers.js";
 
 /** A move on the triangle. */
@@ -30,6 +31,16 @@ export interface DrawnAdvice {
   readonly contours?: SevenValues;
   /** The same in words, for who does not see it. */
   readonly says?: readonly string[];
+  /** What draws it: a triangle that is given no advice does not carry the code. */
+  readonly by: AdviceDrawing;
+}
+
+/** What `adviceDrawing` draws: under everything else, over it, and where no name may stand. */
+export interface AdviceDrawing {
+  readonly under: typeof contourLayer;
+  readonly over: typeof adviceLayer;
+  readonly boxes: typeof adviceBoxes;
+  readonly style: typeof triangleAdviceStyle;
 }
 
 const contoursOf = remembered((values: SevenValues, place: string, em: number) =>
@@ -53,8 +64,8 @@ function spaced(lines: readonly QualityContour[], apart: number): QualityContour
 }
 
 /** A quality as contours under everything else: brighter where it is better. */
-export function contourLayer(
-  contours: SevenValues | undefined,
+function contourLayer(
+  { contours }: DrawnAdvice,
   frame: Frame,
   em: number,
 ): SVGTemplateResult | typeof nothing {
@@ -67,11 +78,7 @@ export function contourLayer(
 }
 
 /** Where numbers of advice stand, which no name may cover. */
-export function adviceBoxes(
-  { contours, steps = [] }: DrawnAdvice,
-  frame: Frame,
-  em: number,
-): Box[] {
+function adviceBoxes({ contours, steps = [] }: DrawnAdvice, frame: Frame, em: number): Box[] {
   const levels = contours ? drawnContours(contours, frame, em).map(({ label }) => label) : [];
   return [...levels, ...numberPlaces(steps, frame, em)]
     .filter((at) => at !== undefined)
@@ -90,7 +97,7 @@ function numberPlaces(
 }
 
 /** The arrows of a plan with their numbers, where it ends, and what a stand-in leaves over. */
-export function adviceLayer(
+function adviceLayer(
   { steps = [], end, leftover }: DrawnAdvice,
   layout: TriangleLayout,
   em: number,
@@ -134,3 +141,11 @@ function leftoverArrow(leftover: DrawnMove | undefined, frame: Frame) {
   if (!drawn) return nothing;
   return svg`<g class="leftover"><path class="shaft" d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path></g>`;
 }
+
+/** Draws advice on a triangle. */
+export const adviceDrawing: AdviceDrawing = {
+  under: contourLayer,
+  over: adviceLayer,
+  boxes: adviceBoxes,
+  style: triangleAdviceStyle,
+};

@@ -36,7 +36,7 @@ describe.skipIf(chromiumPath === undefined)("parts that come when they are opene
       await route.continue();
     });
     await page.goto(`${inject("appUrl")}#${plan}`);
-    const coming = page.getByText("This page is on its way");
+    const coming = page.getByText("This part is on its way");
     await coming.waitFor({ state: "attached" });
     expect(await coming.isVisible()).toBe(false);
     await coming.waitFor({ state: "visible" });
