@@ -4,7 +4,7 @@ import { nearestBlend } from "../engine/nearest-blend.js";
 import { place } from "../engine/place.js";
 import type { Bench } from "../reed/bench.js";
 import { ownTarget, thousandthsBlend } from "../reed/new-bench.js";
-import { targets } from "../reed/targets.js";
+import { targetPlaces } from "../reed/target-places.js";
 import { mapFor } from "./measured-map.js";
 import type { Sheet } from "./sheet.js";
 
@@ -24,7 +24,7 @@ export function withTarget(model: ReedModel, present: Moment, target: string): M
   const { bench } = present;
   if (target === bench.target) return present;
   if (target !== ownTarget || bench.aim) return { ...present, bench: { ...bench, target } };
-  const before = targets.find(({ id }) => id === bench.target)?.blend;
+  const before = targetPlaces.find(({ id }) => id === bench.target)?.blend;
   const map = mapFor(model, bench.values);
   const start = before ?? (map ? place(map, bench.values).blend : centreBlend);
   return { ...present, bench: { ...bench, target, aim: wholeThousandths(start) } };

@@ -1,13 +1,16 @@
 import { css, html } from "lit";
-import { BenchPlace } from "../app/bench-place.js";
-import { BenchPlan } from "../app/bench-plan.js";
-import { drawnAdvice } from "../app/drawn-advice.js";
-import { planner } from "../app/plan-view.js";
-import { define } from "../widgets/define.js";
+import { LateParts, type Loaders } from "../app/late-parts.js";
 import { AppPartElement } from "./app-part-element.js";
+import { lateStyle, lateWords } from "./late-words.js";
+import type { planInside } from "./plan-inside.js";
 
-define("bench-place", BenchPlace);
-define("bench-plan", BenchPlan);
+let makeInside: typeof planInside | undefined;
+
+const parts: Loaders = {
+  plan: async () => {
+    makeInside = (await import("./plan-inside.js")).planInside;
+  },
+};
 
 /**
  * `<reed-plan>`: from the reed as it is to a part to play, step by step, each with its caution; drawn on the triangle.
@@ -19,6 +22,7 @@ define("bench-plan", BenchPlan);
 export class PlanElement extends AppPartElement {
   static override styles = [
     ...AppPartElement.styles,
+    lateStyle,
     css`
       .inside {
         display: grid;
@@ -34,31 +38,14 @@ export class PlanElement extends AppPartElement {
     `,
   ];
 
-  readonly #planFor = planner();
+  readonly #late = new LateParts(this, parts);
+  #inside: ReturnType<typeof planInside> | undefined;
 
   protected override parts() {
-    const { text, view } = this;
-    const { state } = this.shared;
-    const plan = this.#planFor(state, text);
-    return html`<div class="inside">
-      <bench-place
-        part="triangle"
-        .bench=${state.present.bench}
-        .view=${view}
-        .advice=${drawnAdvice(state, plan, text)}
-        .way=${this.way}
-        .moves=${this.moves}
-        .still=${this.isStill}
-        .text=${text}
-      ></bench-place>
-      <bench-plan
-        part="plan"
-        .shown=${{ state, view }}
-        .plan=${plan}
-        .moves=${this.moves}
-        .embedded=${true}
-        .text=${text}
-      ></bench-plan>
-    </div>`;
+    const arrival = this.#late.arrival("plan");
+    if (arrival !== "here" || !makeInside) return lateWords(arrival, this.text);
+    this.#inside ??= makeInside();
+    const { way, moves, text, view, isStill: still } = this;
+    return html`${this.#inside({ state: this.shared.state, view, way, moves, still, text })}`;
   }
 }

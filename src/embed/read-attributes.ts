@@ -2,7 +2,7 @@ import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { demoReadings } from "../reed/demo-readings.js";
 import { layerNames, type Layer } from "../reed/layer-names.js";
-import { targets } from "../reed/targets.js";
+import { targetPlaces } from "../reed/target-places.js";
 import { toThousandths } from "../reed/units.js";
 import { warnOnce } from "./warn-once.js";
 
@@ -51,14 +51,14 @@ export function readFeatures(
 /** A kind of part by its id, or three shares in per cent: a target of one's own. */
 export function readTarget(text: string): { readonly target: string; readonly aim?: Blend } {
   const wanted = text.trim();
-  if (wanted === "" || targets.some(({ id }) => id === wanted)) return { target: wanted };
+  if (wanted === "" || targetPlaces.some(({ id }) => id === wanted)) return { target: wanted };
   const shares = names(wanted).map(Number);
   const sum = shares.reduce((all, one) => all + one, 0);
   if (shares.length === 3 && sum > 0 && shares.every((one) => one >= 0 && Number.isFinite(one))) {
     const [high, low] = shares.map((one) => Math.round((1000 * one) / sum));
     return { target: "own", aim: [high! / 1000, low! / 1000, (1000 - high! - low!) / 1000] };
   }
-  const ids = targets.map(({ id }) => id).join(", ");
+  const ids = targetPlaces.map(({ id }) => id).join(", ");
   warnOnce(`target: “${text}” is not known; allowed: ${ids}, or three shares such as 20 50 30`);
   return { target: "" };
 }

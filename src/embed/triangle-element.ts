@@ -3,7 +3,7 @@ import { viewPlace, type PlaceView } from "../app/place-view.js";
 import type { reachOf } from "../app/reach-view.js";
 import { css, html, nothing, type PropertyDeclarations } from "lit";
 import { ownTarget } from "../reed/new-bench.js";
-import { targetOf } from "../reed/targets.js";
+import { targetPlaceOf } from "../reed/target-places.js";
 import { define } from "../widgets/define.js";
 import { ReedShares } from "../widgets/reed-shares.js";
 import { ReedTriangle } from "../widgets/reed-triangle.js";
@@ -64,7 +64,7 @@ export class TriangleElement extends BlendForm {
   protected override parts() {
     const { text, view } = this;
     const { bench } = this.shared.state.present;
-    const target = targetOf(bench, text.target.own);
+    const target = targetPlaceOf(bench, text.target.own);
     return html`<triangle-plane
         part="triangle"
         exportparts="plane"

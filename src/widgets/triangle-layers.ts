@@ -12,7 +12,7 @@ import {
   type TriangleLayout,
 } from "../drawing/triangle-layout.js";
 import type { TriangleWords } from "../reed/triangle-words.js";
-import { targetRadius } from "../reed/targets.js";
+import { targetRadius } from "../reed/target-places.js";
 
 const order = ["high", "low", "loud"] as const;
 
