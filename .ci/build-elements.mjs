@@ -3,6 +3,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
+import { writeManifest } from "./manifest.mjs";
 import { nothingLate, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
 
 const plugins = [tightTemplates(), withoutRemarks()];
@@ -69,6 +70,7 @@ export async function buildElements(root) {
   await buildModule(root, "reed-elements", "reed-elements");
   await buildModule(root, "reed-triangle", "reed-triangle");
   await buildModule(root, "reed-elements.lazy", "reed-elements-lazy");
+  await writeManifest(root);
   writeIntegrity(root, [
     "reed-elements.js",
     "reed-elements.classic.js",

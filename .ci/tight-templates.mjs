@@ -32,6 +32,7 @@ export function withoutRemarks() {
   return {
     name: "without-remarks",
     enforce: "pre",
+    apply: "build",
     transform(code, id) {
       if (!/\/src\/reed\/data\/[^?]*\.json$/.test(id)) return undefined;
       const { $comment: _remark, ...data } = JSON.parse(code);

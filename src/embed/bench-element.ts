@@ -17,6 +17,12 @@ define("reed-shares", ReedShares);
  * `<reed-bench>`: triangle, sentence, drawing and recipe of one reed; what is moved in one is seen in the others.
  *
  * @tagname reed-bench
+ * @csspart triangle - the triangle
+ * @csspart words - the sentence, and how sure it is
+ * @csspart shares - the three sliders
+ * @csspart tools - undo, redo, reset
+ * @csspart drawing - the reed against the lamp
+ * @csspart recipe - the recipe
  * @fires reed-stand-in-tried - a stand-in was tried; detail also holds `changes`, a list of feature and change
  */
 export class BenchElement extends AppPartElement {

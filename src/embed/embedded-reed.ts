@@ -42,7 +42,33 @@ export interface ReedDetail {
   readonly locked: readonly string[];
 }
 
-/** What every public element is: a reed that the page names, shown in some way, with events for what the user did. */
+/**
+ * What every public element is: a reed that the page names, shown in some way, with events for what the user did.
+ * Every event carries the reed as plain data: `reed`, `values`, `blend`, `target`, `layers`, `locked`.
+ *
+ * @attr {string} lang - language of the words; English is what there is
+ * @fires input - the user has changed the reed; in a drag after every move
+ * @fires change - the user has come to an end of changing it
+ * @slot - words in place of the element for who reads without scripts, and on paper
+ * @cssproperty --reed-ground - ground of the element
+ * @cssproperty --reed-card - ground of cards and fields
+ * @cssproperty --reed-ink - text and lines
+ * @cssproperty --reed-ink-soft - lesser text
+ * @cssproperty --reed-rule - quiet lines
+ * @cssproperty --reed-edge - borders of what can be pressed
+ * @cssproperty --reed-grid - grid of the triangle
+ * @cssproperty --reed-accent - what can be acted on
+ * @cssproperty --reed-high - tint of the corner for the high register
+ * @cssproperty --reed-low - tint of the corner for soft and low playing
+ * @cssproperty --reed-loud - tint of the corner for full volume
+ * @cssproperty --reed-high-word - words of that corner
+ * @cssproperty --reed-low-word - words of that corner
+ * @cssproperty --reed-loud-word - words of that corner
+ * @cssproperty --reed-glow - contours of a quality over the triangle
+ * @cssproperty --reed-hole - the dark between the blades
+ * @cssproperty --reed-sans - typeface of labels and numbers
+ * @cssproperty --reed-serif - typeface of sentences and titles
+ */
 export class EmbeddedReed extends LitElement {
   /** The version of the element's code. */
   static readonly version: string = version;
@@ -65,15 +91,19 @@ export class EmbeddedReed extends LitElement {
 
   /** Name of a demo reed, in any case; empty for the all-round reed. */
   declare reed: string;
-  /** Readings by feature, in the model's units. Set: what the page says. Read: what the reed has now. */
+  /** Kind of part aimed for, by its id, or three shares such as "20 50 30"; empty for none. */
   declare target: string;
+  /** Names of what lies over the triangle, with blanks between them; "none" for nothing. */
   declare layers: string;
+  /** Ids of the features that count, with blanks between them; empty for all. */
   declare features: string;
   /** Empty text: nothing can be moved. Names of features: these stay. Null: all is free. */
   declare locked: string | null;
+  /** "paper", "night" or "auto" (as the device); empty: the colours of the page around it. */
   declare theme: string;
   /** Id of another Reedpoint element whose reed is shown. */
   declare for: string;
+  /** Words of another language or school. */
   declare text: TriangleWords;
   declare said: string;
 
@@ -106,6 +136,7 @@ export class EmbeddedReed extends LitElement {
     return this.#leader ?? this.#own;
   }
 
+  /** Readings by feature, in the model's units. Set: what the page says. Read: what the reed has now. */
   get values(): Values {
     return this.shared.state.present.bench.values;
   }

@@ -9,6 +9,7 @@ define("reed-drawing", ReedDrawing);
  * `<reed-lamp>`: the reed held to a lamp, end-on, and cut along spine and rail, drawn from its recipe.
  *
  * @tagname reed-lamp
+ * @csspart drawing - the drawing
  */
 export class LampElement extends EmbeddedReed {
   static override styles = [

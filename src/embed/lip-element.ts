@@ -15,6 +15,7 @@ const parts: Loaders = {
  * `<reed-lip>`: what elementary mechanics says of a reed under lips and breath. It never moves the reed's point.
  *
  * @tagname reed-lip
+ * @csspart lip - the panel
  */
 export class LipElement extends AppPartElement {
   static override styles = [...AppPartElement.styles, lateStyle];

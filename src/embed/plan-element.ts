@@ -16,6 +16,8 @@ const parts: Loaders = {
  * `<reed-plan>`: from the reed as it is to a part to play, step by step, each with its caution; drawn on the triangle.
  *
  * @tagname reed-plan
+ * @csspart triangle - the triangle
+ * @csspart plan - the plan
  * @fires reed-target-picked - another part to play was picked
  * @fires reed-step-done - a step was done to the reed; detail also holds `step`, an action and its amount
  */

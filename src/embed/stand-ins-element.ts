@@ -16,6 +16,8 @@ const parts: Loaders = {
  * `<reed-stand-ins>`: what can be done instead of changing a feature, each to be tried, kept or taken back.
  *
  * @tagname reed-stand-ins
+ * @csspart choice - which feature is asked about
+ * @csspart list - the answer
  * @fires reed-stand-in-tried - a stand-in was tried; detail also holds `changes`, a list of feature and change
  */
 export class StandInsElement extends AppPartElement {

@@ -17,6 +17,9 @@ define("reed-shares", ReedShares);
  * `<reed-triangle>`: where a reed lies among the three purposes, to be moved by pointer, keys and three sliders.
  *
  * @tagname reed-triangle
+ * @csspart triangle - the triangle
+ * @csspart plane - its drawing, which takes the focus
+ * @csspart shares - the three sliders
  */
 export class TriangleElement extends BlendForm {
   static override styles = [
