@@ -83,7 +83,7 @@ await page.evaluate(() => {
 });
 await report("drag of a circle alone, a move", async () => [400, 300], [40, 40]);
 await page.goto(`http://127.0.0.1:${server.httpServer.address().port}/#${bench}`);
-await page.locator("reed-triangle svg").waitFor();
+await page.locator("triangle-plane svg").waitFor();
 await page.waitForTimeout(500);
 await report("drag of the point, all layers, a move", () => middleOf(".dot"), [40, 40], budget);
 const slider = "reed-feature-row#wings input[type=range]";

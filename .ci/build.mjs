@@ -2,10 +2,12 @@
 //   dist/index.html, dist/assets   the app
 //   dist/lib                       one module a door, readable types beside it
 //   dist/schema                    JSON Schemas for a teacher's own files
+//   dist/elements                  elements for other people's pages
 import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
+import { buildElements } from "./build-elements.mjs";
 import { writeSchemas } from "./schemas.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -54,4 +56,5 @@ await buildLibrary();
 writeTypes();
 for (const door of doors) await import(`${root}dist/lib/${door}.js`);
 await writeSchemas(root);
-console.log("Built dist: app, lib, schema.");
+await buildElements(root);
+console.log("Built dist: app, lib, schema, elements.");

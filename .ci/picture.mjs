@@ -32,7 +32,7 @@ const server = await preview({
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
 const page = await browser.newPage({ viewport: { width: 1440, height: 1000 } });
 await page.goto(`http://127.0.0.1:${server.httpServer.address().port}/#${bench}`);
-await page.locator("reed-triangle svg").waitFor();
+await page.locator("triangle-plane svg").waitFor();
 await page.screenshot({ path: `${root}.readme/bench.png` });
 await browser.close();
 await server.close();

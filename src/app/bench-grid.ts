@@ -12,16 +12,13 @@ import type { Handle } from "../widgets/triangle-drag.js";
 import { BenchComparison } from "./bench-comparison.js";
 import { BenchControls } from "./bench-controls.js";
 import { BenchDrawing } from "./bench-drawing.js";
-import { BenchGains } from "./bench-gains.js";
-import { BenchLip } from "./bench-lip.js";
 import { BenchPlace } from "./bench-place.js";
-import { BenchPlan } from "./bench-plan.js";
 import { BenchRecipe } from "./bench-recipe.js";
-import { BenchTrouble } from "./bench-trouble.js";
 import { BenchWords, type Shown } from "./bench-words.js";
 import { drawnAdvice } from "./drawn-advice.js";
-import { MeasurePage } from "./measure-page.js";
 import { gridStyle } from "./grid-style.js";
+import { LateParts, type Loaders } from "./late-parts.js";
+import { latePlace, latePlaceStyle } from "./late-place.js";
 import { planGridStyle } from "./plan-grid-style.js";
 import { planner, type PlanView } from "./plan-view.js";
 import type { Room } from "./page-width.js";
@@ -32,15 +29,17 @@ define("bench-recipe", BenchRecipe);
 define("bench-words", BenchWords);
 define("bench-controls", BenchControls);
 define("bench-comparison", BenchComparison);
-define("bench-lip", BenchLip);
-define("bench-plan", BenchPlan);
-define("bench-gains", BenchGains);
-define("bench-trouble", BenchTrouble);
-define("measure-page", MeasurePage);
+
+/** The pages that come when they are opened. */
+const latePages: Loaders = {
+  measure: async () => define("measure-page", (await import("./measure-page.js")).MeasurePage),
+  lip: async () => define("bench-lip", (await import("./bench-lip.js")).BenchLip),
+  plan: () => import("./plan-parts.js"),
+};
 
 /** Where the parts of a page stand: in one column, in two, in three. */
 export class BenchGrid extends LitElement {
-  static override styles = [look, gridStyle, planGridStyle];
+  static override styles = [look, gridStyle, planGridStyle, latePlaceStyle];
 
   static override properties = {
     now: { attribute: false },
@@ -67,6 +66,7 @@ export class BenchGrid extends LitElement {
   declare text: Catalogue;
 
   readonly #rest = new AtRest(this);
+  readonly #late = new LateParts(this, latePages);
   readonly #planFor = planner();
   #lastPlan: PlanView | undefined;
 
@@ -93,6 +93,8 @@ export class BenchGrid extends LitElement {
   }
 
   #parts(page: PageName) {
+    const arrival = this.#late.arrival(page);
+    if (arrival !== "here") return latePlace(arrival, this.text);
     if (page === "measure") return this.#measure();
     if (page === "plan") return this.#planPage();
     return page === "lip" ? this.#lip() : this.#bench();

@@ -15,7 +15,7 @@ import { ReedLip, type NamedReed } from "../widgets/reed-lip.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchState } from "./bench-state.js";
 
-define("reed-lip", ReedLip);
+define("lip-panel", ReedLip);
 
 /**
  * The page section on lips and opening: the reed of the bench, the pinned one as an outline, and what belongs to this
@@ -89,7 +89,7 @@ export class BenchLip extends LitElement {
     const { bench } = this.state.present;
     const { pinned } = bench;
     return html`<section aria-label=${text.lip.title}>
-      <reed-lip
+      <lip-panel
         .model=${this.state.model}
         .mine=${this.#named(bench)}
         .second=${pinned && this.#named(pinned)}
@@ -105,7 +105,7 @@ export class BenchLip extends LitElement {
         @assumptions-reset=${this.#onReset}
         @lip-purpose-picked=${this.#onPurpose}
         @gesture-ended=${(event: Event) => event.stopPropagation()}
-        >${this.#compare(pinned?.reed)}</reed-lip
+        >${this.#compare(pinned?.reed)}</lip-panel
       >
     </section>`;
   }

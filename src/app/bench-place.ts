@@ -12,7 +12,7 @@ import type { DrawnAdvice } from "../widgets/triangle-advice.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import type { BenchView } from "./bench-view.js";
 
-define("reed-triangle", ReedTriangle);
+define("triangle-plane", ReedTriangle);
 
 /** The place of the reed: the triangle with its layers, and the way to save it as a picture. */
 export class BenchPlace extends LitElement {
@@ -54,6 +54,7 @@ export class BenchPlace extends LitElement {
     moves: { type: String },
     greatestHeight: { attribute: false },
     narrow: { type: Boolean },
+    still: { type: Boolean },
     text: { attribute: false },
   };
 
@@ -68,6 +69,8 @@ export class BenchPlace extends LitElement {
   declare greatestHeight: number;
   /** One column: room is scarce. */
   declare narrow: boolean;
+  /** A picture only: nothing can be moved. */
+  declare still: boolean;
   declare text: Catalogue;
 
   constructor() {
@@ -77,6 +80,7 @@ export class BenchPlace extends LitElement {
     this.moves = "point";
     this.greatestHeight = 560;
     this.narrow = false;
+    this.still = false;
   }
 
   override render() {
@@ -91,7 +95,7 @@ export class BenchPlace extends LitElement {
       <h1 class="printOnly">
         ${this.#name}${isDemo(bench.reed) ? html` <small>${text.bar.inventedMark}</small>` : nothing}
       </h1>
-      <reed-triangle
+      <triangle-plane
         .blend=${view.placed?.raw}
         .ghost=${view.ghost}
         .ellipse=${view.drawnEllipse}
@@ -104,8 +108,9 @@ export class BenchPlace extends LitElement {
         .way=${this.way}
         .moves=${this.moves}
         .greatestHeight=${this.greatestHeight}
+        .still=${this.still}
         .text=${text}
-      ></reed-triangle>
+      ></triangle-plane>
       ${
         this.narrow && !bench.layers.includes("readingLines")
           ? nothing
@@ -119,7 +124,7 @@ export class BenchPlace extends LitElement {
   }
 
   get #triangle(): ReedTriangle {
-    return this.renderRoot.querySelector<ReedTriangle>("reed-triangle")!;
+    return this.renderRoot.querySelector<ReedTriangle>("triangle-plane")!;
   }
 
   /** The triangle as it is drawn. */

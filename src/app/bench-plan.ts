@@ -41,6 +41,7 @@ export class BenchPlan extends LitElement {
     shown: { attribute: false },
     plan: { attribute: false },
     resting: { type: Boolean },
+    embedded: { type: Boolean },
     moves: { type: String },
     text: { attribute: false },
   };
@@ -49,6 +50,8 @@ export class BenchPlan extends LitElement {
   /** Undefined where there is no part or no place; while the point is on its way, the last one. */
   declare plan: PlanView | undefined;
   declare resting: boolean;
+  /** On somebody else's page: what is printed there is not ours to say. */
+  declare embedded: boolean;
   declare moves: Handle;
   declare text: Catalogue;
 
@@ -56,6 +59,7 @@ export class BenchPlan extends LitElement {
     super();
     this.text = english;
     this.resting = true;
+    this.embedded = false;
     this.moves = "point";
   }
 
@@ -138,11 +142,16 @@ export class BenchPlan extends LitElement {
                 .text=${text}
                 @step-done=${this.#onDone}
               ></reed-steps>
-              <p class="noPrint foot">
-                <button @click=${() => window.print()}>${text.planPage.plan.print}</button>
-              </p>`
+              ${this.#printButton()}`
           : nothing
       }`;
+  }
+
+  #printButton() {
+    if (this.embedded) return nothing;
+    return html`<p class="noPrint foot">
+      <button @click=${() => window.print()}>${this.text.planPage.plan.print}</button>
+    </p>`;
   }
 
   /** What has been done to this reed already, sitting by sitting. */

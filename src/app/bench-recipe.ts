@@ -9,13 +9,17 @@ import { look } from "../widgets/look.js";
 import type { ReedFeatureRow } from "../widgets/reed-feature-row.js";
 import { ReedRecipe } from "../widgets/reed-recipe.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import { BenchStandIns } from "./bench-stand-ins.js";
 import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
+import { LateParts, type Loaders } from "./late-parts.js";
 import { firstRequest } from "./stand-in-list.js";
 
 define("reed-recipe", ReedRecipe);
-define("bench-stand-ins", BenchStandIns);
+
+const lateParts: Loaders = {
+  standIns: async () =>
+    define("bench-stand-ins", (await import("./bench-stand-ins.js")).BenchStandIns),
+};
 
 const noFeatures: readonly FeatureId[] = [];
 
@@ -149,6 +153,7 @@ export class BenchRecipe extends LitElement {
   declare sheet: boolean;
   declare text: Catalogue;
   declare open: boolean;
+  readonly #late = new LateParts(this, lateParts);
 
   constructor() {
     super();
@@ -159,7 +164,7 @@ export class BenchRecipe extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    document.documentElement.toggleAttribute("data-sheet", false);
+    if (this.open) document.documentElement.toggleAttribute("data-sheet", false);
   }
 
   override render() {
@@ -222,6 +227,10 @@ export class BenchRecipe extends LitElement {
   #standIns() {
     const { state, text } = this;
     if (!state.advice.asked) return nothing;
+    const arrival = this.#late.arrival("standIns");
+    if (arrival === "coming") return nothing;
+    if (arrival === "failed")
+      return html`<p slot="stand-ins" class="hint" role="alert">${text.pages.failed}</p>`;
     return html`<bench-stand-ins
       slot="stand-ins"
       .state=${state}

@@ -26,15 +26,22 @@ import { unsoundText } from "./unsound-text.js";
 export class BenchStandIns extends LitElement {
   static override styles = [look, standInsStyle];
 
-  static override properties = { state: { attribute: false }, text: { attribute: false } };
+  static override properties = {
+    state: { attribute: false },
+    stays: { type: Boolean },
+    text: { attribute: false },
+  };
 
   declare state: BenchState;
+  /** It was not opened by anybody: it takes no focus when it comes, and cannot be closed. */
+  declare stays: boolean;
   declare text: Catalogue;
   readonly #rest = new AtRest(this);
   #list: StandInList | undefined;
 
   constructor() {
     super();
+    this.stays = false;
     this.text = english;
   }
 
@@ -45,6 +52,7 @@ export class BenchStandIns extends LitElement {
   }
 
   override firstUpdated(): void {
+    if (this.stays) return;
     const section = this.renderRoot.querySelector("section");
     section?.focus({ preventScroll: true });
     const { top, bottom } = this.getBoundingClientRect();
@@ -63,7 +71,13 @@ export class BenchStandIns extends LitElement {
     >
       <div class="head">
         <h3>${words.ask(feature.label)}</h3>
-        <button aria-label=${words.close} title=${words.close} @click=${this.#close}>×</button>
+        ${
+          this.stays
+            ? nothing
+            : html`<button aria-label=${words.close} title=${words.close} @click=${this.#close}>
+                ×
+              </button>`
+        }
       </div>
       ${this.#list ? this.#answer(asked, feature, this.#list) : html`<p>${this.#whyNot(feature)}</p>`}
     </section>`;
@@ -259,7 +273,7 @@ export class BenchStandIns extends LitElement {
   #onKey(event: KeyboardEvent): void {
     if (event.key !== "Escape") return;
     event.stopPropagation(); // the sheet stays
-    this.#close();
+    if (!this.stays) this.#close();
   }
 
   #close(): void {

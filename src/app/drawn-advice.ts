@@ -1,5 +1,5 @@
 import type { Catalogue } from "../reed/catalogue.js";
-import type { DrawnAdvice } from "../widgets/triangle-advice.js";
+import { adviceDrawing, type DrawnAdvice } from "../widgets/triangle-advice.js";
 import type { BenchState } from "./bench-state.js";
 import { judgedQualities, type PlanView } from "./plan-view.js";
 import { leftoverOf } from "./stand-in-list.js";
@@ -22,6 +22,7 @@ export function drawnAdvice(
   const { blend, ellipse } = plan?.looked.plan ?? {};
   const isSure = bench.layers.includes("certainty");
   return {
+    by: adviceDrawing,
     steps,
     ...(blend && steps.length > 0
       ? { end: { blend, ...(ellipse && isSure ? { ellipse } : {}) } }

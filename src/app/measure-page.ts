@@ -32,7 +32,7 @@ define("measure-step", MeasureStep);
 define("measure-summary", MeasureSummary);
 define("measure-paper", MeasurePaper);
 define("reed-drawing", ReedDrawing);
-define("reed-triangle", ReedTriangle);
+define("triangle-plane", ReedTriangle);
 define("reed-sentence", ReedSentence);
 
 /** Soundness and state come before the features; the summary is last. */
@@ -221,14 +221,14 @@ export class MeasurePage extends LitElement {
     const { text } = this;
     const { state, view } = this.shown;
     return html`<aside aria-label=${text.triangle.title}>
-      <reed-triangle
+      <triangle-plane
         still
         .blend=${view.placed?.raw}
         .ellipse=${view.drawnEllipse}
         .layers=${["certainty"]}
         .greatestHeight=${260}
         .text=${text}
-      ></reed-triangle>
+      ></triangle-plane>
       <reed-sentence .sentence=${view.sentence}></reed-sentence>
       ${view.placed && this.step < lastStep ? html`<p>${nextReadingText(state, text)}</p>` : nothing}
     </aside>`;

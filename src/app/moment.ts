@@ -2,8 +2,9 @@ import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { place } from "../engine/place.js";
-import { ownTarget, thousandthsBlend, type Bench } from "../reed/bench.js";
-import { targets } from "../reed/targets.js";
+import type { Bench } from "../reed/bench.js";
+import { ownTarget, thousandthsBlend } from "../reed/new-bench.js";
+import { targetPlaces } from "../reed/target-places.js";
 import { mapFor } from "./measured-map.js";
 import type { Sheet } from "./sheet.js";
 
@@ -23,7 +24,7 @@ export function withTarget(model: ReedModel, present: Moment, target: string): M
   const { bench } = present;
   if (target === bench.target) return present;
   if (target !== ownTarget || bench.aim) return { ...present, bench: { ...bench, target } };
-  const before = targets.find(({ id }) => id === bench.target)?.blend;
+  const before = targetPlaces.find(({ id }) => id === bench.target)?.blend;
   const map = mapFor(model, bench.values);
   const start = before ?? (map ? place(map, bench.values).blend : centreBlend);
   return { ...present, bench: { ...bench, target, aim: wholeThousandths(start) } };

@@ -1,6 +1,6 @@
 import type { BlendMap } from "./compile.js";
 import { dot, type Vector } from "./plane.js";
-import type { FeatureRoom } from "./reach.js";
+import type { FeatureRoom } from "./feature-room.js";
 
 /** Within this distance (share space) of the border a target counts as on it: Newton stalls there. */
 export const borderBand = 1e-9;

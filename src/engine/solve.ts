@@ -4,7 +4,7 @@ import { along, requireMap, sumArrows, type BlendMap } from "./compile.js";
 import { borderBand, dualNewton } from "./dual-newton.js";
 import type { FeatureId, Freedom, Values } from "./model.js";
 import { blendToVector, dot, vectorToBlend, type Vector } from "./plane.js";
-import { featureRoom, type FeatureRoom } from "./reach.js";
+import { featureRoom, type FeatureRoom } from "./feature-room.js";
 import { nearestOnZonotope, type ZonotopeSpot } from "./zonotope-spot.js";
 
 /** The recipe that goes with a point. */

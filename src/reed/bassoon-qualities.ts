@@ -8,4 +8,6 @@ import { deepFreeze } from "./deep-freeze.js";
  * Unit    0 poor … 10 excellent.
  * Source  common practice, no source; a teacher may change every value.
  */
-export const bassoonQualities: Qualities = deepFreeze(qualitiesJson as unknown as Qualities);
+export const bassoonQualities: Qualities = /* @__PURE__ */ deepFreeze(
+  qualitiesJson as unknown as Qualities,
+);

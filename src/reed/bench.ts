@@ -1,17 +1,18 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
-import { allRoundValues } from "./all-round-values.js";
 import { english, type Catalogue } from "./catalogue.js";
 import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
 import { decodeJudged, encodeJudged, planKinds, qualityIds, type Judged } from "./looked-advice.js";
 import { type Layer, layerNames } from "./layer-names.js";
 import { bassoonSymptoms } from "./symptoms.js";
+import { newBench, ownTarget, thousandthsBlend } from "./new-bench.js";
 import { targets } from "./targets.js";
 import type { LengthUnit } from "./units.js";
 import { decodeValues, encodeValues, type Telling } from "./value-cells.js";
 
 export { allRoundValues } from "./all-round-values.js";
+export { newBench, ownTarget, thousandthsBlend } from "./new-bench.js";
 export type { Layer } from "./layer-names.js";
 
 /** How a reed was when it was read. */
@@ -68,33 +69,12 @@ export interface Bench {
 /** The version of the compact form; another one is refused with a clear word. */
 export const benchVersion = 1;
 
-/** The target whose place is the bench's own `aim`. */
-export const ownTarget = "own";
-
 /** The pages of the app, in the order of their tabs. */
 export const pageNames = ["measure", "bench", "plan", "lip"] as const;
 
 const wetNames = ["soaked", "dry"] as const;
 
 const unitNames: readonly LengthUnit[] = ["mm", "in", "thou"];
-
-/** The bench that a user meets first. */
-export function newBench(model: ReedModel): Bench {
-  return {
-    model: model.id,
-    reed: "",
-    values: allRoundValues(model),
-    locked: [],
-    finished: false,
-    unit: "mm",
-    target: "",
-    layers: ["certainty"],
-    page: "bench",
-    unsound: [],
-    overruled: false,
-    wet: "",
-  };
-}
 
 /**
  * A bench as one short text: `v=1&model=bassoon&reed=Bittern&values=27700.15300.…`.
@@ -224,15 +204,6 @@ function readAim(text: string | undefined, { words, problems }: Telling): Blend 
     return undefined;
   }
   return thousandthsBlend(shares[0]!, shares[1]!);
-}
-
-/**
- * A blend of whole thousandths, as the compact form holds it.
- *
- * @example thousandthsBlend(250, 510) → [0.25, 0.51, 0.24]
- */
-export function thousandthsBlend(high: number, low: number): Blend {
-  return [high / 1000, low / 1000, (1000 - high - low) / 1000];
 }
 
 function readPinned(

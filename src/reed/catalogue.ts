@@ -5,6 +5,7 @@ import { comparisonWords } from "./comparison-words.js";
 import { lipWords } from "./lip-words.js";
 import { percentagePoints, withMinus } from "./percentage-words.js";
 import { planPageWords } from "./plan-page-words.js";
+import { list, purposeWords, triangleWords } from "./triangle-words.js";
 
 /** A piece of a sentence: plain words, or the name of a purpose (drawn in its colour). */
 export type Phrase = string | { readonly purpose: Purpose; readonly words: string };
@@ -46,8 +47,6 @@ const signed = new Intl.NumberFormat("en-GB", {
   maximumFractionDigits: 0,
   signDisplay: "exceptZero",
 });
-const percent = new Intl.NumberFormat("en-GB", { style: "percent", maximumFractionDigits: 0 });
-
 // Making a format costs a hundred times what using one does, and a drag writes forty numbers a move.
 const formats = new Map<number, Intl.NumberFormat>();
 
@@ -62,14 +61,6 @@ function formatOf(decimals: number): Intl.NumberFormat {
   formats.set(decimals, made);
   return made;
 }
-
-const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
-
-const purposeWords: Readonly<Record<Purpose, string>> = {
-  high: "high register",
-  low: "soft and low",
-  loud: "full volume",
-};
 
 /** The same inside a sentence. */
 const purposeInSentence: Readonly<Record<Purpose, string>> = {
@@ -144,21 +135,55 @@ function rangeWords({ min, max, unit }: NamedRange): string {
 
 /** Every word that the screens say in English: one catalogue a language. */
 export const english = {
-  /** Language tag and direction of the script. */
-  language: "en-GB",
-  direction: "ltr" as "ltr" | "rtl",
+  ...triangleWords,
   productName: "Reedpoint",
-  purposes: purposeWords,
-  corners: { high: "High register", low: "Soft and low", loud: "Full volume" } as Readonly<
-    Record<Purpose, string>
-  >,
-  percent: (share: number): string =>
-    withMinus(percent.format(Math.abs(share) < 0.005 ? 0 : share)),
   /** A difference of shares in percentage points: "+3". */
   signedPoints: (share: number): string =>
     withMinus(signed.format(Math.abs(share) < 0.005 ? 0 : 100 * share)),
   number: (value: number, decimals: number): string => withMinus(formatOf(decimals).format(value)),
-  list: (words: readonly string[]): string => list.format(words),
+
+  triangle: {
+    ...triangleWords.triangle,
+    alsoDrawn: (things: readonly string[]): string =>
+      `Also drawn: ${list.format(things)}; in numbers in the tables below.`,
+    help: "How to move the point",
+    layers: "Layers of the triangle",
+    readingLines: "Reading lines",
+    eachPull: "one by one",
+    certaintyFrom: "Certainty from",
+    withRecipe: "gauge and recipe",
+    gaugeAlone: "gauge alone",
+    coverage: "Ellipse for",
+    legend: {
+      readingLines: "Each ends on the side where its share is read.",
+      certainty: (of100: number, gaugeAlone: boolean): string =>
+        gaugeAlone
+          ? `Gauge errors alone keep the point inside the ellipse in ${of100} of 100 cases.`
+          : `The reed lies inside the ellipse in ${of100} of 100 cases.`,
+      pulls: "From the all-round reed, head to tail, in the order of the recipe.",
+      reach:
+        "Where hands can still bring this finished reed; the full line with easy amounts, the broken one with all that is possible.",
+    },
+    convention: "A share is 0 % on the side opposite its corner and 100 % in the corner.",
+    ghost: "before",
+    follows: "The recipe follows the point for",
+    newReed: "a new reed",
+    newReedHint: "Every feature may change within its range.",
+    finishedReed: "this finished reed",
+    finishedReedHint: "Cane can be taken away, not put back; the throat stays.",
+  },
+  target: {
+    ...triangleWords.target,
+    label: "Part to play",
+    none: "none",
+    noneNow: "No target.",
+    /** A part as a sentence names it: "a wind quintet". */
+    unsure: (part: string): string =>
+      `How far it is to the zone for ${part} cannot be said from so few readings.`,
+    within: (part: string): string => `It lies in the zone for ${part}.`,
+    distance: (part: string, id: Purpose, now: number, wanted: number): string =>
+      `For ${part} it needs above all ${percentagePoints(wanted - now)} ${wanted > now ? "more" : "less"} of ${purposeInSentence[id]}: ${triangleWords.percent(wanted)} instead of ${triangleWords.percent(now)}.`,
+  },
 
   units: {
     mm: { name: "mm", sign: "mm", spoken: "millimetres" },
@@ -172,6 +197,9 @@ export const english = {
     bench: "Bench",
     plan: "Plan",
     lip: "Lip and opening",
+    coming: "This part is on its way …",
+    failed: "This part could not be loaded: is the connection there? What you entered is kept.",
+    again: "Try again",
   },
 
   bar: {
@@ -204,75 +232,6 @@ export const english = {
     linkFailed: "The link could not be copied: take it from the address bar.",
   },
 
-  triangle: {
-    title: "Triangle of purposes",
-    point: "The reed's point",
-    instructions:
-      "Click or drag inside the triangle to place the point. Keys: Up toward high register, Left toward soft and low, " +
-      "Right toward full volume, Down away from high register; Shift for fine steps, Page Up and Page Down for coarse " +
-      "ones, Home for the centre.",
-    help: "How to move the point",
-    layers: "Layers of the triangle",
-    readingLines: "Reading lines",
-    certainty: "Certainty",
-    pulls: "Pulls",
-    eachPull: "one by one",
-    alsoDrawn: (things: readonly string[]): string =>
-      `Also drawn: ${list.format(things)}; in numbers in the tables below.`,
-    aimAt: (label: string, shares: string): string => `${label}: ${shares}.`,
-    pointOutside: "The reed lies outside the triangle; its point stands on the border.",
-    aimInstructions:
-      "Click or drag inside the triangle to place your target. Keys: Up toward high register, Left toward soft and low, " +
-      "Right toward full volume, Down away from high register; Shift for fine steps, Page Up and Page Down for coarse " +
-      "ones, Home for the centre.",
-    certaintyFrom: "Certainty from",
-    withRecipe: "gauge and recipe",
-    gaugeAlone: "gauge alone",
-    coverage: "Ellipse for",
-    reach: "Reach",
-    legend: {
-      readingLines: "Each ends on the side where its share is read.",
-      certainty: (of100: number, gaugeAlone: boolean): string =>
-        gaugeAlone
-          ? `Gauge errors alone keep the point inside the ellipse in ${of100} of 100 cases.`
-          : `The reed lies inside the ellipse in ${of100} of 100 cases.`,
-      pulls: "From the all-round reed, head to tail, in the order of the recipe.",
-      reach:
-        "Where hands can still bring this finished reed; the full line with easy amounts, the broken one with all that is possible.",
-    },
-    convention: "A share is 0 % on the side opposite its corner and 100 % in the corner.",
-    centre: "all-round reed",
-    ghost: "before",
-    outside: "outside",
-    noPoint: "No point yet: the readings so far cannot place the reed.",
-    follows: "The recipe follows the point for",
-    newReed: "a new reed",
-    newReedHint: "Every feature may change within its range.",
-    finishedReed: "this finished reed",
-    finishedReedHint: "Cane can be taken away, not put back; the throat stays.",
-    nothingToMove: "There is no point to move yet: enter a few readings first.",
-  },
-  target: {
-    label: "Part to play",
-    none: "none",
-    noneNow: "No target.",
-    own: "My own target",
-    ownShares: "My target",
-    /** A part as a sentence names it: "a wind quintet". */
-    unsure: (part: string): string =>
-      `How far it is to the zone for ${part} cannot be said from so few readings.`,
-    within: (part: string): string => `It lies in the zone for ${part}.`,
-    distance: (part: string, id: Purpose, now: number, wanted: number): string =>
-      `For ${part} it needs above all ${percentagePoints(wanted - now)} ${wanted > now ? "more" : "less"} of ${purposeInSentence[id]}: ${percent.format(wanted)} instead of ${percent.format(now)}.`,
-  },
-
-  shares: {
-    title: "Shares",
-    field: (name: string): string => `${name}, per cent`,
-    all: (rows: readonly { readonly id: Purpose; readonly share: string }[]): string =>
-      `${rows.map(({ id, share }) => `${share} ${purposeWords[id]}`).join(", ")}.`,
-    valueText: (share: number, name: string): string => `${percent.format(share)} ${name}`,
-  },
   reached: {
     stopped: (limits: readonly string[], locked: readonly string[]): string => {
       const parts = [

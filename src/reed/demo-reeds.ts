@@ -1,6 +1,7 @@
 import type { Values } from "../engine/model.js";
 import demoReedsJson from "./data/demo-reeds.json";
 import { deepFreeze } from "./deep-freeze.js";
+import { demoReadings } from "./demo-readings.js";
 
 /** An invented reed with its story. */
 export interface DemoReed {
@@ -18,8 +19,8 @@ export interface DemoReed {
 }
 
 /** Six reeds to try things on, deeply frozen. Readings and stories are invented. */
-export const demoReeds: readonly DemoReed[] = deepFreeze(
-  demoReedsJson.cases as readonly DemoReed[],
+export const demoReeds: readonly DemoReed[] = /* @__PURE__ */ deepFreeze(
+  demoReedsJson.cases.map((one) => ({ ...one, readings: demoReadings[one.reed]! })),
 );
 
 /** Whether a name is that of a demo reed. */

@@ -51,4 +51,6 @@ export interface Symptoms {
  *
  * Source  common practice, no source; see `$comment`.
  */
-export const bassoonSymptoms: Symptoms = deepFreeze(symptomsJson as unknown as Symptoms);
+export const bassoonSymptoms: Symptoms = /* @__PURE__ */ deepFreeze(
+  symptomsJson as unknown as Symptoms,
+);

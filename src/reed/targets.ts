@@ -1,22 +1,18 @@
 import { blendDistance, type Blend } from "../engine/blend.js";
-import targetsJson from "./data/targets.json";
+import { whys } from "./data/targets.json";
 import { deepFreeze } from "./deep-freeze.js";
+export { targetRadius } from "./target-places.js";
+import { targetPlaces, type TargetPlace } from "./target-places.js";
 
-/** A kind of part, and where a reed for it lies. */
-export interface Target {
-  readonly id: string;
-  readonly label: string;
-  readonly blend: Blend;
+/** A kind of part, where a reed for it lies, and why. */
+export interface Target extends TargetPlace {
   /** Why it lies there, in one sentence. */
   readonly why: string;
 }
 
-/** How near is near enough: distance in shares. Common practice, no source. */
-export const targetRadius: number = targetsJson.radius;
-
 /** Kinds of part to aim for, deeply frozen. Common practice, no source. */
-export const targets: readonly Target[] = deepFreeze(
-  targetsJson.targets.map(({ blend, ...target }) => ({ ...target, blend: toBlend(blend) })),
+export const targets: readonly Target[] = /* @__PURE__ */ deepFreeze(
+  targetPlaces.map((place) => ({ ...place, why: (whys as Record<string, string>)[place.id]! })),
 );
 
 /**
@@ -37,10 +33,4 @@ export function nearestTarget(blend: Blend): Target {
   return targets.reduce((best, one) =>
     blendDistance(one.blend, blend) < blendDistance(best.blend, blend) ? one : best,
   );
-}
-
-/** The file rounds a third to six digits; shares sum to 1 again here. */
-function toBlend([high = 0, low = 0, loud = 0]: readonly number[]): Blend {
-  const sum = high + low + loud;
-  return [high / sum, low / sum, loud / sum];
 }

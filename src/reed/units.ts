@@ -40,15 +40,15 @@ export function fromMillimetres(millimetres: number, unit: LengthUnit): number {
   return (millimetres * (unit === "in" ? 5 : 5 * thousandthsPerInch)) / millimetresIn5Inches;
 }
 
-const inch = String.raw`(?:in|inch|inches|"|″|”|'')`;
+const inch = "(?:in|inch|inches|\"|″|”|'')";
 
 /** How people write each unit, in lower case without a full stop at the end. */
 const spellings: readonly (readonly [LengthUnit, RegExp])[] = [
   ["mm", /^(?:mm|millimet(?:re|er)s?)$/],
-  ["in", new RegExp(`^${inch}$`)],
+  ["in", /* @__PURE__ */ new RegExp(`^${inch}$`)],
   [
     "thou",
-    new RegExp(
+    /* @__PURE__ */ new RegExp(
       `^(?:thous?|mils?|thousandths?(?: of an inch| inch)?|(?:1/1000|0?\\.001) ?(?:th )?(?:of an )?${inch})$`,
     ),
   ],

@@ -51,6 +51,17 @@ export class ReedRecipe extends LitElement {
         gap: 0.2rem 0.75rem;
         margin: 0.3rem 0 0;
       }
+      .ratios {
+        container: ratios / inline-size;
+      }
+      @container ratios (max-width: 18rem) {
+        dl {
+          grid-template-columns: minmax(0, 1fr) auto;
+        }
+        .allRound {
+          grid-column: 1 / -1;
+        }
+      }
       dd {
         margin: 0;
       }
@@ -147,7 +158,7 @@ export class ReedRecipe extends LitElement {
       return above === undefined || !below ? [] : [{ ratio, value: above / below }];
     });
     if (rows.length === 0) return nothing;
-    return html`<section>
+    return html`<section class="ratios">
       <h3>${this.text.recipe.ratios}</h3>
       <dl>
         ${rows.map(

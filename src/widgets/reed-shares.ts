@@ -1,8 +1,7 @@
 import { LitElement, css, html } from "lit";
-import { live } from "lit/directives/live.js";
 import { withShare, type Blend } from "../engine/blend.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { triangleWords, type TriangleWords } from "../reed/triangle-words.js";
 import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
 
@@ -73,14 +72,14 @@ export class ReedShares extends LitElement {
   declare blend: Blend | undefined;
   /** What the group is called where it is not the reed's own point. */
   declare name: string;
-  declare text: Catalogue;
+  declare text: TriangleWords;
   #gesture = 0;
   /** The blend that the gesture set out from: out to 100 % and back brings the other two back. */
   #from: Blend | undefined;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = triangleWords;
     this.name = "";
   }
 
@@ -94,7 +93,6 @@ export class ReedShares extends LitElement {
 
   #row(id: (typeof order)[number], k: 0 | 1 | 2, share: number | undefined) {
     const { text } = this;
-    const percent = share === undefined ? "" : String(Math.round(share * 100));
     return html`<label class=${id} for="slider-${id}">${text.corners[id]}</label>
       <input
         id="slider-${id}"
@@ -102,7 +100,6 @@ export class ReedShares extends LitElement {
         min="0"
         max="100"
         step="1"
-        .value=${live(percent)}
         aria-valuetext=${share === undefined ? text.triangle.nothingToMove : text.shares.valueText(share, text.purposes[id])}
         @pointerdown=${this.#begin}
         @focus=${this.#begin}
@@ -116,11 +113,22 @@ export class ReedShares extends LitElement {
           max="100"
           step="1"
           aria-label=${text.shares.field(text.corners[id])}
-          .value=${live(percent)}
           @change=${(event: Event) => this.#enter(k, event)}
         />
         %</span
       >`;
+  }
+
+  /** What was typed or dragged gives way to the shares as they are, even where these have not changed. */
+  override updated(): void {
+    const inside = this.blend && nearestBlend(this.blend);
+    const fields = this.renderRoot.querySelectorAll("input");
+    fields.forEach((field, i) => {
+      const share = inside?.[Math.floor(i / 2)];
+      const percent = share === undefined ? "" : String(Math.round(share * 100));
+      // A slider without a value stands in its middle.
+      if (field.value !== percent) field.value = percent;
+    });
   }
 
   #begin(): void {

@@ -1,4 +1,4 @@
-import { LitElement, html, noChange, nothing, type PropertyValues } from "lit";
+import { LitElement, adoptStyles, html, noChange, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
 import { blendDistance, type Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
@@ -9,7 +9,7 @@ import type { StepNumber } from "../drawing/step-numbers.js";
 import { isInside } from "../drawing/is-inside.js";
 import { round, triangleLayout, type TriangleLayout } from "../drawing/triangle-layout.js";
 import type { Layer } from "../reed/bench.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { triangleWords, type TriangleWords } from "../reed/triangle-words.js";
 import { AimPickedEvent, BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
 import { OwnSize } from "./own-size.js";
@@ -29,14 +29,7 @@ import {
   type DrawnReach,
   type DrawnTarget,
 } from "./triangle-layers.js";
-import {
-  adviceBoxes,
-  adviceLayer,
-  adviceNumbers,
-  contourLayer,
-  type DrawnAdvice,
-} from "./triangle-advice.js";
-import { triangleAdviceStyle } from "./triangle-advice-style.js";
+import type { DrawnAdvice } from "./triangle-advice.js";
 import { triangleStyle } from "./triangle-style.js";
 import { ghostMark, pinnedMark, pointMark, type DrawnReed } from "./triangle-point.js";
 import { groundLayer } from "./triangle-ground.js";
@@ -51,7 +44,7 @@ const order = ["high", "low", "loud"] as const;
  * @fires gesture-ended - when a drag or a row of key presses is over
  */
 export class ReedTriangle extends LitElement {
-  static override styles = [look, triangleStyle, triangleAdviceStyle];
+  static override styles = [look, triangleStyle];
 
   static override properties = {
     blend: { attribute: false },
@@ -91,7 +84,7 @@ export class ReedTriangle extends LitElement {
   declare moves: Handle;
   /** A picture only: nothing can be moved. */
   declare still: boolean;
-  declare text: Catalogue;
+  declare text: TriangleWords;
   /** Keeps the drawing from growing taller than this, px at the usual text size of 16 px. */
   declare greatestHeight: number;
   declare layoutWidth: number;
@@ -101,6 +94,7 @@ export class ReedTriangle extends LitElement {
   #keyBlend: Blend | undefined;
   #gesture = 0;
   #gestureOpen = false;
+  #isDressed = false;
   readonly #travel = new Travel(this);
   readonly #drag = new TriangleDrag(this.#dragHost());
 
@@ -111,7 +105,7 @@ export class ReedTriangle extends LitElement {
     this.way = [];
     this.moves = "point";
     this.still = false;
-    this.text = english;
+    this.text = triangleWords;
     this.greatestHeight = 640;
     this.layoutWidth = 480;
     this.em = 16;
@@ -119,7 +113,14 @@ export class ReedTriangle extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
+    if (this.advice && !this.#isDressed) this.#dress(this.advice);
     if (changed.has("way")) this.#travel.start(this.#drag.isDragging ? [] : this.way);
+  }
+
+  /** Advice brings its style with it, once. */
+  #dress({ by }: DrawnAdvice): void {
+    this.#isDressed = true;
+    adoptStyles(this.renderRoot as ShadowRoot, [...ReedTriangle.elementStyles, by.style]);
   }
 
   override render() {
@@ -145,7 +146,7 @@ export class ReedTriangle extends LitElement {
   #drawing(layout: TriangleLayout) {
     const { width, height, frame } = layout;
     const seen = this.#travel.at ?? this.blend;
-    const numbers = adviceNumbers(this.advice, this.#standing(), layout, this.em);
+    const numbers = this.advice?.by.numbers(this.advice, this.#standing(), layout, this.em) ?? [];
     return html`<svg
       width=${round(width)}
       height=${round(height)}
@@ -161,14 +162,15 @@ export class ReedTriangle extends LitElement {
       @click=${this.#drag.onClick}
     >
       ${guard([frame.flat().join(" ")], () => groundLayer(frame))}
-      ${contourLayer(this.advice?.contours, frame, this.em)} ${centreMark(frame)}
+      ${this.advice?.by.under(this.advice, frame, this.em)} ${centreMark(frame)}
       ${cornerLabels(layout, this.blend, this.em, this.text)} ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
       ${this.#names(layout, numbers)} ${ghostMark(this.ghost, seen, frame)}
-      ${this.#handleMarks(seen, frame)} ${adviceLayer(this.advice ?? {}, numbers, layout, this.em)}
+      ${this.#handleMarks(seen, frame)}
+      ${this.advice?.by.over(this.advice, numbers, layout, this.em)}
     </svg>`;
   }
 
@@ -219,7 +221,7 @@ export class ReedTriangle extends LitElement {
         pinned: this.pinned,
         ...this.#standing(),
         outside: this.text.triangle.outside,
-        also: adviceBoxes(this.advice ?? {}, numbers, layout.frame, this.em),
+        also: this.advice?.by.boxes(this.advice, numbers, layout.frame, this.em) ?? [],
       },
       layout,
       this.em,

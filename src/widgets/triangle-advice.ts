@@ -10,6 +10,7 @@ import { qualityContours, type QualityContour } from "../drawing/quality-contour
 import { stepNumbers, type StepNumber } from "../drawing/step-numbers.js";
 import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
 import { remembered } from "./remembered.js";
+import { triangleAdviceStyle } from "./triangle-advice-style.js";
 import { certaintyLayer } from "./triangle-layers.js";
 import { standingBoxes, type Standing } from "./triangle-names.js";
 
@@ -31,6 +32,17 @@ export interface DrawnAdvice {
   readonly contours?: SevenValues;
   /** The same in words, for who does not see it. */
   readonly says?: readonly string[];
+  /** What draws it: a triangle that is given no advice does not carry the code. */
+  readonly by: AdviceDrawing;
+}
+
+/** What `adviceDrawing` draws: under everything else, over it, and where no name may stand. */
+export interface AdviceDrawing {
+  readonly under: typeof contourLayer;
+  readonly over: typeof adviceLayer;
+  readonly numbers: typeof adviceNumbers;
+  readonly boxes: typeof adviceBoxes;
+  readonly style: typeof triangleAdviceStyle;
 }
 
 const contoursOf = remembered((values: SevenValues, place: string, em: number) =>
@@ -54,8 +66,8 @@ function spaced(lines: readonly QualityContour[], apart: number): QualityContour
 }
 
 /** A quality as contours under everything else: brighter where it is better. */
-export function contourLayer(
-  contours: SevenValues | undefined,
+function contourLayer(
+  { contours }: DrawnAdvice,
   frame: Frame,
   em: number,
 ): SVGTemplateResult | typeof nothing {
@@ -68,7 +80,7 @@ export function contourLayer(
 }
 
 /** Where numbers of advice stand, which no name may cover. */
-export function adviceBoxes(
+function adviceBoxes(
   advice: DrawnAdvice,
   numbers: readonly StepNumber[],
   frame: Frame,
@@ -87,7 +99,7 @@ function levelPlaces({ contours }: DrawnAdvice, frame: Frame, em: number): Point
 const none: readonly StepNumber[] = [];
 
 /** Where the numbers of a plan's arrows stand: clear of what stands already, of contours' numbers and of the plan's end. */
-export function adviceNumbers(
+function adviceNumbers(
   advice: DrawnAdvice | undefined,
   standing: Standing,
   layout: TriangleLayout,
@@ -107,7 +119,7 @@ export function adviceNumbers(
 }
 
 /** The arrows of a plan with their numbers, where it ends, and what a stand-in leaves over. */
-export function adviceLayer(
+function adviceLayer(
   { steps = [], end, leftover }: DrawnAdvice,
   numbers: readonly StepNumber[],
   layout: TriangleLayout,
@@ -152,3 +164,12 @@ function leftoverArrow(leftover: DrawnMove | undefined, frame: Frame) {
   if (!drawn) return nothing;
   return svg`<g class="leftover"><path class="shaft" d=${drawn.shaft}></path><path class="head" d=${drawn.head}></path></g>`;
 }
+
+/** Draws advice on a triangle. */
+export const adviceDrawing: AdviceDrawing = {
+  under: contourLayer,
+  over: adviceLayer,
+  numbers: adviceNumbers,
+  boxes: adviceBoxes,
+  style: triangleAdviceStyle,
+};

@@ -3,7 +3,7 @@ import { centreBlend, type Blend } from "../engine/blend.js";
 import { blendToPoint, type Frame } from "../engine/frame.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
-import type { Catalogue } from "../reed/catalogue.js";
+import type { TriangleWords } from "../reed/triangle-words.js";
 
 /** Width of a letter of the corners' names, in em. */
 export const cornerLetter = 0.6;
@@ -15,7 +15,7 @@ export function cornerLabels(
   { labels, lineHeight, width }: TriangleLayout,
   blend: Blend | undefined,
   em: number,
-  text: Catalogue,
+  text: TriangleWords,
 ): SVGTemplateResult[] {
   const near = blend && nearestBlend(blend);
   return order.map((id, k) => {

@@ -11,8 +11,8 @@ import {
   round,
   type TriangleLayout,
 } from "../drawing/triangle-layout.js";
-import type { Catalogue } from "../reed/catalogue.js";
-import { targetRadius } from "../reed/targets.js";
+import type { TriangleWords } from "../reed/triangle-words.js";
+import { targetRadius } from "../reed/target-places.js";
 
 const order = ["high", "low", "loud"] as const;
 
@@ -98,7 +98,7 @@ export function readingLayer(
   blend: Blend | undefined,
   frame: Frame,
   em: number,
-  text: Catalogue,
+  text: TriangleWords,
 ): SVGTemplateResult[] | typeof nothing {
   if (!blend) return nothing;
   return readingLines(nearestBlend(blend), frame, em).map(

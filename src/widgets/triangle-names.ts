@@ -4,7 +4,7 @@ import { blendToPoint, type Point } from "../engine/frame.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { boxAround, placeNames, type Box, type NamedMark } from "../drawing/name-places.js";
 import { readingLines, round, type TriangleLayout } from "../drawing/triangle-layout.js";
-import { targetRadius } from "../reed/targets.js";
+import { targetRadius } from "../reed/target-places.js";
 import { cornerLetter } from "./triangle-labels.js";
 import type { DrawnTarget } from "./triangle-layers.js";
 import { onwardTip, type DrawnReed } from "./triangle-point.js";

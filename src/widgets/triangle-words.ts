@@ -1,7 +1,7 @@
 import { blendDistance, type Blend } from "../engine/blend.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import type { Layer } from "../reed/bench.js";
-import type { Catalogue } from "../reed/catalogue.js";
+import type { TriangleWords } from "../reed/triangle-words.js";
 import type { DrawnTarget } from "./triangle-layers.js";
 import type { DrawnReed } from "./triangle-point.js";
 
@@ -20,7 +20,7 @@ export interface Drawn {
 }
 
 /** A triangle in words: point, target, pinned reed in shares, then what only the tables can tell. */
-export function describeTriangle(drawn: Drawn, text: Catalogue): string {
+export function describeTriangle(drawn: Drawn, text: TriangleWords): string {
   const { blend, target, pinned } = drawn;
   const words = text.triangle;
   const shares = (one: Blend): string =>
@@ -31,7 +31,7 @@ export function describeTriangle(drawn: Drawn, text: Catalogue): string {
     near ? `${words.point}: ${shares(near)}.` : words.noPoint,
     near && blendDistance(near, blend) > 0.01 ? words.pointOutside : "",
     target ? words.aimAt(target.label, shares(target.blend)) : "",
-    pinned ? words.aimAt(text.table.pinned(pinned.label), shares(nearestBlend(pinned.blend))) : "",
+    pinned ? words.aimAt(words.pinned(pinned.label), shares(nearestBlend(pinned.blend))) : "",
     alsoDrawn(drawn, words),
   ];
   return parts.filter((part) => part !== "").join(" ");
@@ -39,7 +39,7 @@ export function describeTriangle(drawn: Drawn, text: Catalogue): string {
 
 function alsoDrawn(
   { layers, ellipse, chain, reach, advice }: Drawn,
-  words: Catalogue["triangle"],
+  words: TriangleWords["triangle"],
 ): string {
   const things = [
     layers.includes("certainty") && ellipse ? words.certainty : "",

@@ -14,7 +14,7 @@ export class BenchPage {
 
   async open(code = ""): Promise<void> {
     await this.page.goto(this.url + (code ? `#${code}` : ""));
-    await this.page.locator("reed-triangle svg").waitFor();
+    await this.page.locator("triangle-plane svg").waitFor();
   }
 
   /** On a phone the recipe is a sheet, and the lesser tools of the header are in a menu. */
@@ -64,7 +64,7 @@ export class BenchPage {
 
   /** The three corners on the screen, in the order high, low, loud. */
   async frame(): Promise<Frame> {
-    return this.page.locator("reed-triangle svg").evaluate((svg): Frame => {
+    return this.page.locator("triangle-plane svg").evaluate((svg): Frame => {
       const box = svg.getBoundingClientRect();
       const numbers = svg
         .querySelector(".side")!
@@ -81,7 +81,7 @@ export class BenchPage {
 
   /** Where the point stands on the screen. */
   async point(): Promise<Point> {
-    return this.page.locator("reed-triangle svg .handle").evaluate((handle): Point => {
+    return this.page.locator("triangle-plane svg .handle").evaluate((handle): Point => {
       const box = (handle as SVGElement).ownerSVGElement!.getBoundingClientRect();
       const [x, y] = handle
         .getAttribute("transform")!

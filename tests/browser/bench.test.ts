@@ -50,7 +50,7 @@ describeWalks("the bench in Chromium", (walk) => {
             .querySelector("reedpoint-app")!
             .shadowRoot!.querySelector("bench-grid")!
             .shadowRoot!.querySelector("bench-place")!
-            .shadowRoot!.querySelector("reed-triangle")!.shadowRoot!;
+            .shadowRoot!.querySelector("triangle-plane")!.shadowRoot!;
           const at = () => handle.querySelector(".handle")!.getAttribute("transform");
           requestAnimationFrame(() => {
             const before = at();
@@ -136,7 +136,7 @@ describeWalks("the bench in Chromium", (walk) => {
     "the keys move the point: up toward high, left toward low, right toward loud, Home to the centre",
     async (bench) => {
       await bench.open();
-      await bench.page.locator("reed-triangle .plane").focus();
+      await bench.page.locator("triangle-plane .plane").focus();
       for (let i = 0; i < 5; i += 1) await bench.page.keyboard.press("ArrowUp");
       expect(await bench.shares()).toEqual([43, 28, 28]);
       for (let i = 0; i < 5; i += 1) await bench.page.keyboard.press("ArrowLeft");
@@ -241,7 +241,7 @@ describeWalks("the bench in Chromium", (walk) => {
     expect(told).toContain(
       `half-axes ${ellipse.semiAxes[0].toFixed(2)} and ${ellipse.semiAxes[1].toFixed(2)}`,
     );
-    const drawn = await bench.page.locator("reed-triangle .certainty").getAttribute("rx");
+    const drawn = await bench.page.locator("triangle-plane .certainty").getAttribute("rx");
     const frame = await bench.frame();
     const major68 = certaintyEllipse(map, { coverage: 0.68 }).semiAxes[0];
     expect(Number(drawn)).toBeCloseTo(major68 * (frame[2][0] - frame[1][0]), 0);
@@ -255,7 +255,7 @@ describeWalks("the bench in Chromium", (walk) => {
     await bench.type("throatWidth", "8.5");
     await bench.type("tipWidth", "15.3");
     await bench.type("spine", "0.54");
-    expect(await bench.page.locator("reed-triangle .handle").count()).toBe(1);
+    expect(await bench.page.locator("triangle-plane .handle").count()).toBe(1);
     expect(await bench.sentence()).toContain("Not measured: blade length");
     await bench.type("spine", "");
     expect(await bench.remark("spine")).toContain("not measured");
@@ -350,7 +350,9 @@ describeWalks("the bench in Chromium", (walk) => {
       expect(Math.min(...shares)).toBe(0);
       const shown = pointToBlend(await bench.point(), await bench.frame());
       expect(Math.min(...shown)).toBeCloseTo(0, 2);
-      expect(await bench.page.locator("reed-triangle .name.outside").textContent()).toBe("outside");
+      expect(await bench.page.locator("triangle-plane .name.outside").textContent()).toBe(
+        "outside",
+      );
       expect(await bench.sentence()).toContain("With so few readings it may lie almost anywhere.");
     },
   );
@@ -391,7 +393,7 @@ describeWalks("the bench in Chromium", (walk) => {
     async (bench) => {
       await bench.open();
       await bench.pickReed("Heron");
-      const triangle = bench.page.locator("reed-triangle");
+      const triangle = bench.page.locator("triangle-plane");
       const arrows = async (): Promise<number> => {
         const shafts = await triangle.locator(".chain .shaft").getAttribute("d");
         return shafts!.split("M").length - 1;
@@ -548,10 +550,10 @@ describeWalks("the bench in Chromium", (walk) => {
     async (bench) => {
       const empty = { ...newBench(bassoonModel), values: { openingHeight: 1.2, openingWidth: 12 } };
       await bench.open(encodeBench(empty, bassoonModel));
-      expect(await bench.page.locator("reed-triangle .handle").count()).toBe(0);
+      expect(await bench.page.locator("triangle-plane .handle").count()).toBe(0);
       expect(await bench.sentence()).toContain("cannot tell the three purposes apart");
       await bench.type("spine", "0.56");
-      expect(await bench.page.locator("reed-triangle .handle").count()).toBe(1);
+      expect(await bench.page.locator("triangle-plane .handle").count()).toBe(1);
       expect(await bench.sentence()).toContain("Not measured: ");
     },
   );

@@ -106,7 +106,7 @@ describeWalks("the keyboard's place", (walk) => {
 
   walk("keys, undo and a drag are steps of their own", async (bench) => {
     await bench.open();
-    await bench.page.locator("reed-triangle .plane").focus();
+    await bench.page.locator("triangle-plane .plane").focus();
     for (let i = 0; i < 3; i += 1) await bench.page.keyboard.press("ArrowUp");
     await bench.page.keyboard.press("Control+z");
     expect((await bench.shares())[0]).toBe(33);

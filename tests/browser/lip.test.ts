@@ -170,7 +170,7 @@ describeWalks("lip and opening", (walk) => {
     });
     await page.waitForFunction(
       (old) => {
-        const panel = document.querySelector("bench-lip")!.shadowRoot!.querySelector("reed-lip")!;
+        const panel = document.querySelector("bench-lip")!.shadowRoot!.querySelector("lip-panel")!;
         const table = panel.shadowRoot!.querySelector("reed-lip-trade")!.shadowRoot!;
         return table.querySelector<HTMLElement>("tbody tr")!.innerText !== old;
       },
@@ -274,7 +274,7 @@ describeWalks("lip and opening", (walk) => {
     async ({ page }) => {
       await page.emulateMedia({ media: "print" });
       const colours = await page
-        .locator("reed-lip h2")
+        .locator("lip-panel h2")
         .evaluate((title) => [
           getComputedStyle(title).color,
           getComputedStyle(document.documentElement).backgroundColor,

@@ -14,7 +14,7 @@ async function watchPoint(bench: BenchPage, reed: string): Promise<string[]> {
       .querySelector("reedpoint-app")!
       .shadowRoot!.querySelector("bench-grid")!
       .shadowRoot!.querySelector("bench-place")!
-      .shadowRoot!.querySelector("reed-triangle")!.shadowRoot!;
+      .shadowRoot!.querySelector("triangle-plane")!.shadowRoot!;
     const note = (): void => {
       seen.push(triangle.querySelector(".handle")!.getAttribute("transform")!);
       requestAnimationFrame(note);
@@ -36,7 +36,9 @@ describeWalks("motion", (walk) => {
       expect(places.length).toBeGreaterThan(3);
       const end = places.at(-1)!;
       await bench.page.waitForTimeout(100);
-      expect(await bench.page.locator("reed-triangle .handle").getAttribute("transform")).toBe(end);
+      expect(await bench.page.locator("triangle-plane .handle").getAttribute("transform")).toBe(
+        end,
+      );
     },
     { reducedMotion: "no-preference" },
   );

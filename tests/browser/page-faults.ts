@@ -36,7 +36,7 @@ export async function stickingOut(page: Page): Promise<string[]> {
 
 /** The words of the triangle with their boxes on the screen. */
 export async function wordBoxes(page: Page) {
-  return page.locator("reed-triangle svg text").evaluateAll((texts) =>
+  return page.locator("triangle-plane svg text").evaluateAll((texts) =>
     texts
       .map((text) => ({ words: text.textContent ?? "", box: text.getBoundingClientRect() }))
       .filter(({ box }) => box.width > 0)

@@ -35,7 +35,7 @@ describeWalks("the plan page", (walk) => {
       const plan = bench.page.locator("bench-plan");
       await plan.getByLabel("Part to play").selectOption({ label: "Everyday rehearsal" });
       expect(await plan.locator(".sentence").innerText()).toMatch(/^As near as it gets today/);
-      expect(await bench.page.locator("reed-triangle .plan .shaft").count()).toBe(4);
+      expect(await bench.page.locator("triangle-plane .plan .shaft").count()).toBe(4);
       const readOn = async (): Promise<number> => {
         let steps = 0;
         for (; steps < 6 && (await plan.locator(".done").count()) > 0; steps += 1) {
@@ -120,7 +120,7 @@ describeWalks("the plan page", (walk) => {
     expect(await plan.locator(".sentence").innerText()).toContain(
       "The rules of your workshop or school come first.",
     );
-    expect(await bench.page.locator("reed-triangle svg").isVisible()).toBe(true);
+    expect(await bench.page.locator("triangle-plane svg").isVisible()).toBe(true);
     for (const gone of ["bench-recipe", "bench-gains", "bench-trouble", "page-tabs"])
       expect(await bench.page.locator(gone).isVisible(), gone).toBe(false);
   });
@@ -161,7 +161,7 @@ describeWalks("the plan page", (walk) => {
             stale: element.shadowRoot!.querySelector(".stale") !== null,
             height: element.getBoundingClientRect().height,
             arrows: grid
-              .shadowRoot!.querySelector("reed-triangle")!
+              .shadowRoot!.querySelector("triangle-plane")!
               .shadowRoot!.querySelectorAll(".plan .shaft").length,
           });
           requestAnimationFrame(look);
@@ -195,9 +195,9 @@ describeWalks("the plan page", (walk) => {
       `every arrow of a plan of four has its number in the drawing: ${width} px`,
       async (bench) => {
         await bench.open(code("Bittern", { target: "everyday" }));
-        const numbers = bench.page.locator("reed-triangle .plan .number");
+        const numbers = bench.page.locator("triangle-plane .plan .number");
         expect(await numbers.allTextContents()).toEqual(["1", "2", "3", "4"]);
-        const drawing = (await bench.page.locator("reed-triangle svg").boundingBox())!;
+        const drawing = (await bench.page.locator("triangle-plane svg").boundingBox())!;
         const boxes = await Promise.all((await numbers.all()).map((one) => one.boundingBox()));
         boxes.forEach((box, i) => {
           expect(box!.x).toBeGreaterThanOrEqual(drawing.x);
@@ -308,14 +308,14 @@ describeWalks("the plan page", (walk) => {
     await gains.locator(".legend summary").click();
     await gains.getByLabel("All-round reed").fill("4.5");
     await gains.getByLabel("All-round reed").press("Enter");
-    const levels = await bench.page.locator("reed-triangle .contours .level").count();
+    const levels = await bench.page.locator("triangle-plane .contours .level").count();
     await bench.page.waitForTimeout(300);
     const link = await bench.code();
     await bench.open(code("Heron"));
     await bench.open(link);
     expect(await deeds(bench)).toEqual(shown);
     expect(await plan.locator("input[type=radio]").nth(1).isChecked()).toBe(true);
-    expect(await bench.page.locator("reed-triangle .contours .level").count()).toBe(levels);
+    expect(await bench.page.locator("triangle-plane .contours .level").count()).toBe(levels);
     expect(await gains.locator(".legend").innerText()).toContain("Yours");
     await gains.locator(".legend summary").click();
     expect(await gains.getByLabel("All-round reed").inputValue()).toBe("4.5");
@@ -326,7 +326,7 @@ describeWalks("the plan page", (walk) => {
     const gains = bench.page.locator("bench-gains");
     expect(await gains.locator("tbody tr").count()).toBe(8);
     await gains.getByRole("button", { name: "Steady pitch" }).click();
-    const levels = bench.page.locator("reed-triangle .contours .level");
+    const levels = bench.page.locator("triangle-plane .contours .level");
     const before = await levels.count();
     expect(before).toBeGreaterThan(2);
     expect(await gains.locator(".legend").innerText()).toContain("Common practice, no source.");
@@ -393,8 +393,8 @@ describeWalks("stand-ins", (walk) => {
     await keyboard.press("Enter");
     const tried = await benchNow(bench);
     expect(tried.values).not.toEqual(start);
-    expect(await bench.page.locator("reed-triangle .ghost circle").count()).toBe(1);
-    expect(await bench.page.locator("reed-triangle .leftover .shaft").count()).toBe(1);
+    expect(await bench.page.locator("triangle-plane .ghost circle").count()).toBe(1);
+    expect(await bench.page.locator("triangle-plane .leftover .shaft").count()).toBe(1);
     expect(await panel.locator(".on .caution").innerText()).toMatch(/^Caution\. /);
     expect(await panel.locator(".on").innerText()).toMatch(/It can(not)? be undone\./);
     expect(await panel.locator("section").innerText()).toContain(
@@ -415,7 +415,7 @@ describeWalks("stand-ins", (walk) => {
     expect(await panel.locator(".kept").innerText()).toMatch(
       /^Kept on the bench\. On the reed itself: .+\n.+\nCaution\. .+\nIt can(not)? be undone\./s,
     );
-    expect(await bench.page.locator("reed-triangle .leftover").count()).toBe(0);
+    expect(await bench.page.locator("triangle-plane .leftover").count()).toBe(0);
     await keyboard.press("Escape");
     expect(await panel.count()).toBe(0);
     expect(
@@ -449,6 +449,7 @@ describeWalks("stand-ins", (walk) => {
       await tabTo(bench, page).click();
       await bench.row("tip").locator(".name").click();
       await bench.page.getByRole("button", { name: "Stand-ins for tip thickness" }).click();
+      await bench.page.locator("bench-stand-ins section").waitFor(); // fetched the first time
       expect(await bench.page.locator("bench-stand-ins .sentence").count()).toBe(1);
       await bench.page.getByRole("button", { name: "Close stand-ins" }).click();
     }
@@ -540,7 +541,7 @@ describeWalks("the plan page in every size", (walk) => {
       await bench.page.locator("reed-gains .name").first().click();
       const paint = (selector: string, property: "stroke" | "fill") =>
         bench.page
-          .locator(`reed-triangle ${selector}`)
+          .locator(`triangle-plane ${selector}`)
           .first()
           .evaluate((part, which) => getComputedStyle(part)[which], property);
       const ground = await paint(".paper", "fill");

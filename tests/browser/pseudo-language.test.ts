@@ -187,7 +187,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
         app.querySelector(selector)!.getBoundingClientRect().left;
       const triangle = app
         .querySelector("bench-place")!
-        .shadowRoot!.querySelector("reed-triangle")!;
+        .shadowRoot!.querySelector("triangle-plane")!;
       const corner = (name: string): number =>
         triangle.shadowRoot!.querySelector(`.corner.${name}`)!.getBoundingClientRect().left;
       return {

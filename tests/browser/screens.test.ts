@@ -45,7 +45,7 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
       reducedMotion: "reduce",
     });
     await page.goto(`${inject("appUrl")}#${heron}`);
-    await page.locator("reed-triangle svg").waitFor();
+    await page.locator("triangle-plane svg").waitFor();
     return page;
   }
 
@@ -171,7 +171,7 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
     await page.goto(`${inject("appUrl")}#${heron}`);
     const fillOf = (selector: string): Promise<string> =>
       page
-        .locator(`reed-triangle ${selector}`)
+        .locator(`triangle-plane ${selector}`)
         .first()
         .evaluate((part) => getComputedStyle(part).fill);
     const ground = await fillOf(".paper");

@@ -13,7 +13,7 @@ const placeOf = (name: string) =>
 
 /** Where the middle of something on the triangle is, as shares. */
 async function sharesAt(bench: BenchPage, selector: string): Promise<number[]> {
-  const box = (await bench.page.locator(`reed-triangle svg ${selector}`).boundingBox())!;
+  const box = (await bench.page.locator(`triangle-plane svg ${selector}`).boundingBox())!;
   return [...pointToBlend([box.x + box.width / 2, box.y + box.height / 2], await bench.frame())];
 }
 
@@ -61,7 +61,7 @@ describeWalks("two reeds and a target of one's own", (walk) => {
       await bench.pickReed("Heron");
       const before = await bench.shares();
       await pickOwnTarget(bench);
-      const box = (await bench.page.locator("reed-triangle .aim .diamond").boundingBox())!;
+      const box = (await bench.page.locator("triangle-plane .aim .diamond").boundingBox())!;
       const away = await bench.place([0.2, 0.5, 0.3]);
       // It begins where the reed is, and lies on top: who has just wished for it wants to move it.
       await bench.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
@@ -88,7 +88,7 @@ describeWalks("two reeds and a target of one's own", (walk) => {
     await bench.page.getByLabel("a click or a key moves").selectOption({ label: "my target" });
     await bench.clickTriangle([0.25, 0.25, 0.5]);
     expect((await sharesAt(bench, ".aim .diamond"))[2]).toBeCloseTo(0.5, 2);
-    await bench.page.locator("reed-triangle .plane").focus();
+    await bench.page.locator("triangle-plane .plane").focus();
     for (let i = 0; i < 5; i += 1) await bench.page.keyboard.press("ArrowUp");
     expect((await sharesAt(bench, ".aim .diamond"))[0]).toBeCloseTo(0.35, 2);
     const own = bench.page.getByRole("group", { name: "My target" });

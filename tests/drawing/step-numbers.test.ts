@@ -8,7 +8,7 @@ import { planNotes } from "../../src/engine/plan-notes.js";
 import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { targets } from "../../src/reed/targets.js";
-import { adviceNumbers } from "../../src/widgets/triangle-advice.js";
+import { adviceDrawing } from "../../src/widgets/triangle-advice.js";
 
 const room = { distance: 10, width: 200, height: 200, taken: [] };
 const apart = (a: StepNumber, b: StepNumber): number =>
@@ -104,7 +104,12 @@ describe("every arrow of every plan", () => {
       for (const ticks of [false, true]) {
         const layout = triangleLayout(width, { em, ticks, names: [13, 12, 11] });
         for (const { name, steps, end, point } of plans) {
-          const numbers = adviceNumbers({ steps, end }, { point, corners, ticks }, layout, em);
+          const numbers = adviceDrawing.numbers(
+            { steps, end, by: adviceDrawing },
+            { point, corners, ticks },
+            layout,
+            em,
+          );
           expect(numbers.length, name).toBe(steps.length);
           most = Math.max(most, numbers.length);
           numbers.forEach((one, i) => {

@@ -7,7 +7,8 @@ const rows = [
   ["lesson", "book"],
   ["drawing"],
   ["widgets"],
-  ["app", "embed", "lib"],
+  ["app", "lib"],
+  ["embed"],
 ];
 
 /** The first row of rooms that may use a package. A package that stands nowhere here is refused until it does. */

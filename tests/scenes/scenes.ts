@@ -1,3 +1,4 @@
+import { adviceDrawing } from "../../src/widgets/triangle-advice.js";
 import type { LitElement } from "lit";
 import { assumed } from "../../src/acoustics/assumptions.js";
 import { presetState, type LipPresetId } from "../../src/acoustics/lip-presets.js";
@@ -28,7 +29,7 @@ import { ReedLipPressures } from "../../src/widgets/reed-lip-pressures.js";
 import { ReedLipRegion } from "../../src/widgets/reed-lip-region.js";
 import { ReedTriangle } from "../../src/widgets/reed-triangle.js";
 
-define("reed-triangle", ReedTriangle);
+define("triangle-plane", ReedTriangle);
 define("reed-compass", ReedCompass);
 define("reed-drawing", ReedDrawing);
 define("reed-lip-flow", ReedLipFlow);
@@ -74,6 +75,7 @@ function plannedTriangle(name: string, part: string): LitElement {
   const element = triangle(480, values, []) as ReedTriangle;
   element.target = target;
   element.advice = {
+    by: adviceDrawing,
     steps: planNotes(map, values, bassoonActions, plan!).steps,
     end: { blend: plan!.blend, ellipse: plan!.ellipse },
   };
@@ -83,7 +85,10 @@ function plannedTriangle(name: string, part: string): LitElement {
 function judgedTriangle(quality: string): LitElement {
   const element = triangle(480, reed("Heron"), []) as ReedTriangle;
   const { values } = bassoonQualities.qualities.find(({ id }) => id === quality)!;
-  element.advice = { contours: values };
+  element.advice = {
+    by: adviceDrawing,
+    contours: values,
+  };
   return element;
 }
 
@@ -157,6 +162,7 @@ export const scenes: readonly Scene[] = [
       const element = triangle(480, reed("Bittern"), [], allRound) as ReedTriangle;
       const { raw } = place(map, reed("Bittern"));
       element.advice = {
+        by: adviceDrawing,
         leftover: { from: raw, to: [raw[0] + 0.06, raw[1] - 0.08, raw[2] + 0.02] },
       };
       return element;

@@ -15,7 +15,7 @@ import { define } from "../../src/widgets/define.js";
 import type { AssumptionPickedEvent, PressurePickedEvent } from "../../src/widgets/lip-events.js";
 import { ReedLip } from "../../src/widgets/reed-lip.js";
 
-define("reed-lip", ReedLip);
+define("lip-panel", ReedLip);
 
 const heron = demoReeds.find(({ reed }) => reed === "Heron")!.readings;
 

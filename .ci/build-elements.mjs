@@ -1,0 +1,80 @@
+// What other people's pages load: the elements as one module and as one classic script, a loader that fetches each
+// element's code when such an element is in the page, source maps, types, the manifest, and the hashes to pin them by.
+import { createHash } from "node:crypto";
+import { readFileSync, writeFileSync } from "node:fs";
+import { build } from "vite";
+import { writeManifest } from "./manifest.mjs";
+import { nothingLate, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
+
+const plugins = [tightTemplates(), withoutRemarks()];
+
+function libraryBuild(root, lib, output, more = []) {
+  return build({
+    root,
+    configFile: false,
+    logLevel: "warn",
+    plugins: [...plugins, ...more],
+    base: "./",
+    build: {
+      outDir: "dist/elements",
+      emptyOutDir: false,
+      copyPublicDir: false,
+      target: "es2022",
+      sourcemap: true,
+      modulePreload: false,
+      lib,
+      rolldownOptions: {
+        // What a later part shares with its entry stays in the entry.
+        preserveEntrySignatures: "allow-extension",
+        output: { minify: true, ...output },
+      },
+    },
+  });
+}
+
+/** One file, whatever is imported later: it must work where a page may fetch nothing more. */
+function buildClassic(root) {
+  const entry = "src/embed/reed-elements-classic.ts";
+  return libraryBuild(
+    root,
+    { entry, formats: ["iife"], name: "Reedpoint", fileName: () => "reed-elements.classic.js" },
+    { codeSplitting: false },
+    [nothingLate()],
+  );
+}
+
+/** A module; large parts come when they are shown first. */
+function buildModule(root, name, source) {
+  return libraryBuild(
+    root,
+    { entry: { [name]: `src/embed/${source}.ts` }, formats: ["es"] },
+    { chunkFileNames: `parts/${name}-[name]-[hash].js` },
+  );
+}
+
+/** The hash that a page can pin a script by. */
+export function integrityOf(path) {
+  return `sha384-${createHash("sha384").update(readFileSync(path)).digest("base64")}`;
+}
+
+function writeIntegrity(root, files) {
+  const hashes = Object.fromEntries(
+    files.map((file) => [file, integrityOf(`${root}dist/elements/${file}`)]),
+  );
+  writeFileSync(`${root}dist/elements/integrity.json`, `${JSON.stringify(hashes, null, 2)}\n`);
+  for (const [file, hash] of Object.entries(hashes)) console.log(`${file}  ${hash}`);
+}
+
+export async function buildElements(root) {
+  await buildClassic(root);
+  await buildModule(root, "reed-elements", "reed-elements");
+  await buildModule(root, "reed-triangle", "reed-triangle");
+  await buildModule(root, "reed-elements.lazy", "reed-elements-lazy");
+  await writeManifest(root);
+  writeIntegrity(root, [
+    "reed-elements.js",
+    "reed-elements.classic.js",
+    "reed-elements.lazy.js",
+    "reed-triangle.js",
+  ]);
+}

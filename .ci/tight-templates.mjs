@@ -1,0 +1,62 @@
+// Templates are strings to the minifier: their indentation, and comments in styles, would be shipped as they are.
+
+/** Tightens the style of one css`…`. Spaces inside values and selectors stay: some of them mean something. */
+function tightStyle(style) {
+  return style
+    .replace(/\/\*.*?\*\//gs, "")
+    .replace(/\s+/g, " ")
+    .replace(/ ?([{};,]) ?/g, "$1")
+    .replace(/: /g, ":")
+    .replace(/;}/g, "}");
+}
+
+/** A vite plugin for the rooms that hold templates. Lines stay lines, so that source maps still point at them. */
+export function tightTemplates() {
+  return {
+    name: "tight-templates",
+    enforce: "pre",
+    apply: "build",
+    transform(code, id) {
+      if (!/\/src\/(widgets|app|embed)\/[^?]*\.ts$/.test(id)) return undefined;
+      const styled = code.replace(
+        /\bcss`([^`$]*)`/g,
+        (_whole, style) => `css\`${tightStyle(style)}\``,
+      );
+      return { code: styled.replace(/\n[ \t]+/g, "\n"), map: null };
+    },
+  };
+}
+
+/** A vite plugin for data files: what is a remark to who reads the file is not shipped to who sees an element. */
+export function withoutRemarks() {
+  return {
+    name: "without-remarks",
+    enforce: "pre",
+    apply: "build",
+    transform(code, id) {
+      if (!/\/src\/reed\/data\/[^?]*\.json$/.test(id)) return undefined;
+      const { $comment: _remark, ...data } = JSON.parse(code);
+      return { code: JSON.stringify(data), map: null };
+    },
+  };
+}
+
+/**
+ * A vite plugin for builds of one file: what would be fetched later is there from the beginning. Left to the bundler,
+ * every module would be wrapped to be run late.
+ */
+export function nothingLate() {
+  return {
+    name: "nothing-late",
+    enforce: "pre",
+    transform(code, id) {
+      if (!/\/src\/[^?]*\.ts$/.test(id)) return undefined;
+      const early = [];
+      const changed = code.replace(/\bimport\(("[^"]+")\)/g, (_whole, from) => {
+        early.push(`import * as late${early.length} from ${from};`);
+        return `Promise.resolve(late${early.length - 1})`;
+      });
+      return early.length === 0 ? undefined : { code: early.join("") + changed, map: null };
+    },
+  };
+}

@@ -1,0 +1,58 @@
+import type { PropertyValues, PropertyDeclarations } from "lit";
+import type { Blend } from "../engine/blend.js";
+import { EmbeddedReed } from "./embedded-reed.js";
+
+/** An element whose value in a form is its blend: three shares of 1 with three digits, "0.250,0.510,0.240". */
+export class BlendForm extends EmbeddedReed {
+  static readonly formAssociated = true;
+
+  static override properties: PropertyDeclarations = { name: { type: String, reflect: true } };
+
+  /** Under which name a form sends the blend. */
+  declare name: string;
+  readonly #internals = this.attachInternals();
+  #isDisabled = false;
+
+  constructor() {
+    super();
+    this.name = "";
+  }
+
+  get form(): HTMLFormElement | null {
+    return this.#internals.form;
+  }
+
+  /** The blend as a form sends it; empty while the reed has no place. */
+  get value(): string {
+    return blendValue(this.blend);
+  }
+
+  protected override get isStill(): boolean {
+    return this.#isDisabled || super.isStill;
+  }
+
+  override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    this.#internals.setFormValue(this.value);
+  }
+
+  protected override changedOutside(): void {
+    this.#internals.setFormValue(this.value);
+  }
+
+  formResetCallback(): void {
+    this.reset();
+  }
+
+  formDisabledCallback(isDisabled: boolean): void {
+    this.#isDisabled = isDisabled;
+    this.requestUpdate();
+  }
+}
+
+/** Three shares that sum to 1 with three digits each. */
+function blendValue(blend: Blend | null): string {
+  if (!blend) return "";
+  const [high, low] = blend.map((share) => Math.round(share * 1000));
+  return [high!, low!, 1000 - high! - low!].map((one) => (one / 1000).toFixed(3)).join(",");
+}

@@ -1,0 +1,34 @@
+/** What the parts of an element say to their owner; none of it is for the page. */
+const inner = [
+  "blend-picked",
+  "aim-picked",
+  "gesture-ended",
+  "value-picked",
+  "lock-picked",
+  "feature-pointed",
+  "stand-ins-asked",
+  "stand-ins-closed",
+  "step-done",
+  "quality-picked",
+  "moves-picked",
+  "bench-action",
+  "plan-asked",
+  "pressure-picked",
+  "lip-preset-picked",
+  "assumption-picked",
+  "assumptions-reset",
+  "lip-purpose-picked",
+];
+
+/** Fields inside speak of single numbers; the element tells the page of the reed. */
+const native = ["input", "change"];
+
+/** Keeps the events of the parts inside an element; `take` gets those that ask for something. */
+export function stopInside(root: Node, take: (event: Event) => void): void {
+  for (const type of inner)
+    root.addEventListener(type, (event) => {
+      event.stopPropagation();
+      take(event);
+    });
+  for (const type of native) root.addEventListener(type, (event) => event.stopPropagation());
+}
