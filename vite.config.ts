@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+import { lessonFiles } from "./.ci/lesson-files.mjs";
 import { tightTemplates, withoutRemarks } from "./.ci/tight-templates.mjs";
 
 const unit = ["engine", "acoustics", "reed", "book", "lesson", "guards", "tables", "app"];
@@ -7,7 +8,7 @@ const dom = ["drawing", "widgets", "scenes"];
 export default defineConfig({
   // The built app works in any folder of any server.
   base: "./",
-  plugins: [tightTemplates(), withoutRemarks()],
+  plugins: [lessonFiles(), tightTemplates(), withoutRemarks()],
   build: { target: "es2022" },
   test: {
     reporters: ["default", "./.ci/closing-line-reporter.mjs"],

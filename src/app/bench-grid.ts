@@ -35,6 +35,7 @@ const latePages: Loaders = {
   measure: async () => define("measure-page", (await import("./measure-page.js")).MeasurePage),
   lip: async () => define("bench-lip", (await import("./bench-lip.js")).BenchLip),
   plan: () => import("./plan-parts.js"),
+  lessons: async () => define("lessons-page", (await import("./lessons-page.js")).LessonsPage),
 };
 
 /** Where the parts of a page stand: in one column, in two, in three. */
@@ -89,7 +90,7 @@ export class BenchGrid extends LitElement {
           ${cache(this.#parts(page))}
         </main>
       </div>
-      ${narrow && page !== "measure" ? this.#recipe() : nothing}`;
+      ${narrow && page !== "measure" && page !== "lessons" ? this.#recipe() : nothing}`;
   }
 
   #parts(page: PageName) {
@@ -97,6 +98,7 @@ export class BenchGrid extends LitElement {
     if (arrival !== "here") return latePlace(arrival, this.text);
     if (page === "measure") return this.#measure();
     if (page === "plan") return this.#planPage();
+    if (page === "lessons") return this.#lessons();
     return page === "lip" ? this.#lip() : this.#bench();
   }
 
@@ -107,6 +109,19 @@ export class BenchGrid extends LitElement {
       .narrow=${this.room.narrow}
       .text=${this.text}
     ></measure-page>`;
+  }
+
+  #lessons() {
+    const { state } = this.now;
+    return html`<lessons-page
+      class="wide"
+      .model=${state.model}
+      .open=${state.present.bench.lesson}
+      .runs=${state.runs}
+      .unit=${state.present.bench.unit}
+      .narrow=${this.room.narrow}
+      .text=${this.text}
+    ></lessons-page>`;
   }
 
   #bench() {

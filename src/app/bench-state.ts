@@ -3,7 +3,8 @@ import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-state.js";
 import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js";
 import { onlySheet, pinned, swapped, unpinned, type Moment } from "./moment.js";
-import { newBench, type Bench, type Layer, type PageName } from "../reed/bench.js";
+import type { LessonState } from "../lesson/lesson-state.js";
+import { newBench, type Bench, type Layer, type OpenLesson, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
 import { step, viewed } from "./undo-step.js";
@@ -23,6 +24,8 @@ export interface BenchState {
   readonly before?: Pick<BenchState, "present" | "past" | "future">;
   /** What is asked, tried and looked at of stand-ins, plans, qualities and troubles. */
   readonly advice: AdviceState;
+  /** How far each lesson is, by its id: no step of undo, for a locked guess stays locked. */
+  readonly runs?: Readonly<Record<string, LessonState>>;
 }
 
 /** Everything a user can do to a bench. */
@@ -41,6 +44,13 @@ export type BenchAction =
   | { readonly type: "unit-set"; readonly unit: LengthUnit }
   | SheetAction
   | { readonly type: "page-set"; readonly page: PageName }
+  | { readonly type: "lesson-opened"; readonly lesson?: OpenLesson; readonly says: string }
+  | {
+      readonly type: "lesson-worked";
+      readonly id: string;
+      readonly run: LessonState;
+      readonly says: string;
+    }
   | { readonly type: "target-set"; readonly target: string }
   | { readonly type: "aim-moved"; readonly aim: Blend; readonly gesture?: string }
   | { readonly type: "reed-pinned" }
@@ -77,6 +87,10 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       return step(state, withChange(present, { finished: action.finished }));
     case "unit-set":
       return viewed(state, { unit: action.unit });
+    case "lesson-opened":
+      return viewed(state, { lesson: action.lesson });
+    case "lesson-worked":
+      return { ...state, runs: { ...state.runs, [action.id]: action.run } };
     case "page-set":
       return viewed(state, { page: action.page });
     case "reed-pinned":

@@ -1,4 +1,5 @@
 import type { FeatureId } from "../engine/model.js";
+import type { LessonState } from "../lesson/lesson-state.js";
 import type { Bench } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths } from "../reed/units.js";
@@ -20,6 +21,12 @@ export function momentBeside(kept: unknown, bench: Bench): Beside {
   );
   const found = sheetFrom(sheet);
   return { readings: Object.fromEntries(fitting), ...(found ? { sheet: found } : {}) };
+}
+
+/** The lessons' runs that a reload brings back; whether they fit their lessons is seen when one is opened. */
+export function runsBeside(kept: unknown): Readonly<Record<string, LessonState>> {
+  const runs = isRecord(kept) && isRecord(kept["runs"]) ? Object.entries(kept["runs"]) : [];
+  return Object.fromEntries(runs.filter((run): run is [string, LessonState] => isRecord(run[1])));
 }
 
 function fits(feature: FeatureId, all: readonly number[], { values }: Bench): boolean {

@@ -23,7 +23,7 @@ export function roomOf(page: HTMLElement, height = window.innerHeight): Room {
 }
 
 /** The room of a sheet of paper: everything is shown, nothing is folded away. */
-export const paper: Room = { narrow: false, compact: false, triangleHeight: 340, sticks: false };
+export const paper: Room = { narrow: false, compact: false, triangleHeight: 312, sticks: false };
 
 /** Whether two rooms ask for the same page. */
 export function isSameRoom(a: Room, b: Room): boolean {

@@ -24,7 +24,7 @@ import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
-import { momentBeside } from "./moment-beside.js";
+import { momentBeside, runsBeside } from "./moment-beside.js";
 import { ReadingsDialog } from "./readings-dialog.js";
 import { BenchGrid } from "./bench-grid.js";
 import type { Shown } from "./bench-words.js";
@@ -122,7 +122,9 @@ export class ReedpointApp extends LitElement {
   /** The first thing a link opens has nothing before it that undo could bring back. */
   #start(code: string): void {
     const { bench, problems } = decodeBench(code, this.#model, this.text);
-    this.state = startState(this.#model, bench, momentBeside(this.#address.beside(), bench));
+    const beside = this.#address.beside();
+    const state = startState(this.#model, bench, momentBeside(beside, bench));
+    this.state = { ...state, runs: runsBeside(beside) };
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }
 
@@ -140,8 +142,9 @@ export class ReedpointApp extends LitElement {
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     const { bench, readings, sheet } = next.present;
+    const { runs } = next;
     const code = (): string => encodeBench(bench, this.#model);
-    this.#address.tell(() => ({ code: code(), beside: { readings, sheet } }));
+    this.#address.tell(() => ({ code: code(), beside: { readings, sheet, runs } }));
     // The end of a gesture says nothing of its own: what the gesture did is about to be told.
     if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));
@@ -324,7 +327,8 @@ export class ReedpointApp extends LitElement {
 
   readonly #onKey = (event: KeyboardEvent): void => {
     const type = undoKey(event);
-    if (!type) return;
+    // What is undone must be in sight: a lesson does not show the reed of the bench.
+    if (!type || this.state.present.bench.page === "lessons") return;
     event.preventDefault();
     this.#dispatch({ type });
   };

@@ -33,6 +33,9 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
     case "sheet-moved":
     case "zero-set":
       return "";
+    case "lesson-opened":
+    case "lesson-worked":
+      return action.says;
     case "page-set":
       return text.pages[action.page];
     case "reed-pinned":

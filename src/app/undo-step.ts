@@ -7,7 +7,7 @@ const mostUndo = 200;
 /** A new moment; within one gesture it takes the place of the last one. */
 export function step(state: BenchState, present: Moment, gesture?: string): BenchState {
   if (present === state.present) return state;
-  const { model, past, future, advice } = state;
+  const { model, past, future, advice, runs } = state;
   const same = gesture !== undefined && gesture === state.gesture;
   const before = same ? state.before : { present: state.present, past, future };
   return {
@@ -16,6 +16,7 @@ export function step(state: BenchState, present: Moment, gesture?: string): Benc
     past: same ? past : [...past, state.present].slice(-mostUndo),
     future: [],
     advice,
+    ...(runs ? { runs } : {}),
     ...(gesture === undefined || !before ? {} : { gesture, before }),
   };
 }
@@ -62,13 +63,14 @@ export function seenAs({ present }: BenchState, moment: Moment): Moment {
 
 /** A bench, looked at as another one is. */
 export function lookedAt(looks: Bench, bench: Bench): Bench {
-  const { unit, layers, page, plan, quality, judged } = looks;
-  const { plan: _plan, quality: _quality, judged: _judged, ...rest } = bench;
+  const { unit, layers, page, lesson, plan, quality, judged } = looks;
+  const { lesson: _lesson, plan: _plan, quality: _quality, judged: _judged, ...rest } = bench;
   return {
     ...rest,
     unit,
     layers,
     page,
+    ...(lesson ? { lesson } : {}),
     ...(plan ? { plan } : {}),
     ...(quality ? { quality } : {}),
     ...(judged ? { judged } : {}),

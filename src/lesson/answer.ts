@@ -7,7 +7,7 @@ export type Sureness = 1 | 2 | 3;
 
 /** What a student hands in, by the kind of exercise. */
 export type Answer =
-  | { readonly kind: "predict"; readonly guess: Blend; readonly sure: Sureness }
+  | { readonly kind: "predict"; readonly guess: Blend; readonly sure?: Sureness }
   | { readonly kind: "aim" | "stand-in"; readonly values: Values }
   | { readonly kind: "choose"; readonly option: number }
   | { readonly kind: "order"; readonly actions: readonly string[] }

@@ -91,7 +91,7 @@ function reduceExercise(
         ? state
         : { ...state, answer: action.answer };
     case "lock":
-      return state.locked || !state.answer
+      return state.locked || !isWhole(state.answer)
         ? state
         : { ...state, locked: true, tries: state.tries + 1 };
     case "hint":
@@ -101,6 +101,11 @@ function reduceExercise(
     case "again":
       return state.locked && block.kind !== "predict" ? { ...state, locked: false } : state;
   }
+}
+
+/** Whether an answer may be handed in: a prediction only with how sure its student is. */
+export function isWhole(answer: Answer | undefined): answer is Answer {
+  return answer !== undefined && (answer.kind !== "predict" || answer.sure !== undefined);
 }
 
 function stepWithin({ steps }: Pick<Lesson, "steps">, step: number): number {

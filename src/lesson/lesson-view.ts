@@ -1,13 +1,16 @@
-import type { Values } from "../engine/model.js";
+import type { Blend } from "../engine/blend.js";
+import type { FeatureId, Values } from "../engine/model.js";
 import type { Answer } from "./answer.js";
-import { exerciseReed, missingReed } from "./exercise-reed.js";
+import { exerciseReed, exerciseTarget, missingReed, readingPlace } from "./exercise-reed.js";
 import { type Hint, hintsFor } from "./hints.js";
 import {
+  type AimBlock,
   type Block,
   type ExerciseBlock,
   isExercise,
   type Lesson,
   type LessonReed,
+  type StandInBlock,
 } from "./lesson.js";
 import {
   exerciseId,
@@ -17,6 +20,26 @@ import {
 } from "./lesson-state.js";
 import { type Mark, markAnswer, type Marker } from "./mark-answer.js";
 
+/** What is open to see from the beginning: options, actions, target, locks; of a prediction only what changes. */
+export interface Given {
+  /** Of a prediction: the features that will change; not how, which the question says in words. */
+  readonly features?: readonly FeatureId[];
+  readonly options?: readonly string[];
+  readonly actions?: readonly string[];
+  /** Where the point is to go, or to be brought back to. */
+  readonly target?: Blend;
+  /** The kind of part, where the target has a name. */
+  readonly part?: string;
+  readonly within?: number;
+  readonly locked?: readonly FeatureId[];
+  readonly finished?: boolean;
+  readonly mostFeatures?: number;
+  /** What is not as it should be. */
+  readonly missing?: Values;
+  /** Where the point lies whose shares are to be read. */
+  readonly at?: Blend;
+}
+
 /** An exercise as the page may show it: the question, and after the answer what came of it. */
 export interface ExerciseView {
   readonly kind: ExerciseBlock["kind"];
@@ -24,12 +47,15 @@ export interface ExerciseView {
   readonly ask: string;
   /** The reed it begins with; after a locked prediction still the one before the change. */
   readonly from: Values;
+  /** The reed after the change; of a prediction only once it is locked. */
+  readonly to?: Values;
   readonly answer?: Answer;
   readonly locked: boolean;
+  /** How often an answer was handed in. */
+  readonly tries: number;
   /** The hints that were asked for. */
   readonly hints: readonly Hint[];
-  /** What is open to see from the beginning: options, actions, target, locks; nothing of a prediction. */
-  readonly given: Readonly<Record<string, unknown>>;
+  readonly given: Given;
   /** Only once locked. */
   readonly mark?: Mark;
   /** The author's words, only once locked. */
@@ -46,6 +72,8 @@ export interface StepView {
   readonly blocks: readonly BlockView[];
   /** Whether compasses, pulls and every word that tells a direction must be hidden. */
   readonly directionsHidden: boolean;
+  /** Whether the shares of every place must be hidden: they are what is to be read. */
+  readonly sharesHidden: boolean;
   /** Whether something below waits for an answer. */
   readonly more: boolean;
 }
@@ -76,6 +104,7 @@ export function stepView(
       return exerciseView(block, id, exerciseStateOf(state, id), marker);
     }),
     directionsHidden: blocks[open]?.kind === "predict",
+    sharesHidden: blocks[open]?.kind === "read",
     more: seen.length < blocks.length,
   };
 }
@@ -83,7 +112,7 @@ export function stepView(
 function exerciseView(
   block: ExerciseBlock,
   id: string,
-  { answer, locked, hints }: ExerciseState,
+  { answer, locked, hints, tries }: ExerciseState,
   marker: Marker,
 ): ExerciseView {
   const whole = exerciseReed(marker.lesson, block, marker.map.model);
@@ -92,34 +121,47 @@ function exerciseView(
     id,
     ask: block.ask,
     from: block.kind === "stand-in" ? missingReed(whole, block) : whole,
+    ...(block.kind === "predict" && locked ? { to: { ...whole, ...block.change } } : {}),
     ...(answer ? { answer } : {}),
     locked,
-    hints: hintsFor(block, marker).slice(0, hints),
-    given: givenOf(block, whole),
+    tries,
+    hints: hints === 0 ? [] : hintsFor(block, marker).slice(0, hints),
+    given: givenOf(block, whole, marker),
     ...(locked && answer ? { mark: markAnswer(block, answer, marker) } : {}),
     ...(locked && block.why !== undefined ? { why: block.why } : {}),
   };
 }
 
-function givenOf(block: ExerciseBlock, whole: Values): Readonly<Record<string, unknown>> {
+function givenOf(block: ExerciseBlock, whole: Values, { map }: Marker): Given {
   switch (block.kind) {
     case "choose":
       return { options: block.options.map(({ text }) => text) };
     case "order":
       return { actions: block.actions };
     case "aim": {
-      const { target, part, locked, finished, within, mostFeatures } = block;
-      return { target, part, locked, finished, within, mostFeatures };
+      const { target, part, mostFeatures } = block;
+      return {
+        ...heldOf(block),
+        target,
+        ...(part === undefined ? {} : { part }),
+        ...(mostFeatures === undefined ? {} : { mostFeatures }),
+      };
     }
-    case "stand-in": {
-      const { missing, locked, finished, within } = block;
-      return { missing, locked, finished, within, whole };
-    }
+    case "stand-in":
+      return {
+        ...heldOf(block),
+        target: exerciseTarget(block, whole, map),
+        missing: block.missing,
+      };
     case "read":
-      return { at: block.at };
+      return { at: readingPlace(block, whole, map) };
     case "predict":
-      return {};
+      return { features: Object.keys(block.change) };
   }
+}
+
+function heldOf({ within, locked = [], finished = false }: AimBlock | StandInBlock): Given {
+  return { within, locked, finished };
 }
 
 /** A reed that a block shows, with every value. */

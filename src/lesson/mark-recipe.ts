@@ -23,6 +23,8 @@ export interface RecipeMark {
   readonly blend: Blend;
   /** From the point to the target, in shares. */
   readonly distance: number;
+  /** The distance that still counts as there. */
+  readonly within: number;
   readonly there: boolean;
   /** Features that were moved, in the map's order. */
   readonly moved: readonly FeatureId[];
@@ -31,6 +33,8 @@ export interface RecipeMark {
   /** Features outside what the exercise allows: range, and finishing where it counts. */
   readonly outside: readonly FeatureId[];
   readonly tooMany: boolean;
+  /** How many features may be moved; Infinity where nobody counts. */
+  readonly mostFeatures: number;
   /** The pulls of what was moved, strongest first; they sum to the way from the start to the blend. */
   readonly pulls: readonly RecipeDifference[];
 }
@@ -70,11 +74,13 @@ export function markRecipe(
     target,
     blend,
     distance: blendDistance(blend, target),
+    within: block.within,
     there,
     moved,
     heldButMoved,
     outside,
     tooMany,
+    mostFeatures: most,
     pulls: pullsOf(map, from, to),
   };
 }

@@ -21,6 +21,12 @@ export type Wet = "" | "soaked" | "dry";
 /** The page of the app that is open. */
 export type PageName = (typeof pageNames)[number];
 
+/** A lesson that is open, and at which step, counted from 0. */
+export interface OpenLesson {
+  readonly id: string;
+  readonly step: number;
+}
+
 /** A reed laid beside the one on the bench. */
 export interface PinnedReed {
   /** What it is called; empty for the all-round reed. */
@@ -58,6 +64,7 @@ export interface Bench {
   readonly judged?: Judged;
   readonly layers: readonly Layer[];
   readonly page: PageName;
+  readonly lesson?: OpenLesson;
   /** Ids of the looks before measuring that the reed has failed; a reed that is not sound has no place. */
   readonly unsound: readonly string[];
   /** Whether it is placed all the same. */
@@ -70,7 +77,7 @@ export interface Bench {
 export const benchVersion = 1;
 
 /** The pages of the app, in the order of their tabs. */
-export const pageNames = ["measure", "bench", "plan", "lip"] as const;
+export const pageNames = ["measure", "bench", "plan", "lip", "lessons"] as const;
 
 const wetNames = ["soaked", "dry"] as const;
 
@@ -103,6 +110,7 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     ["judged", encodeJudged(judged)],
     ["layers", bench.layers.join(".") || "none"],
     ["page", bench.page === "bench" ? "" : bench.page],
+    ["lesson", bench.lesson ? `${bench.lesson.id}.${bench.lesson.step + 1}` : ""],
     ["unsound", bench.unsound.join(".")],
     ["overruled", bench.overruled ? "1" : ""],
     ["wet", bench.wet],
@@ -140,6 +148,7 @@ export function decodeBench(
   const ids = model.features.map((feature) => feature.id);
   const aim = readAim(fields.get("aim"), told);
   const pinned = readPinned(fields, model, told);
+  const lesson = readLesson(fields.get("lesson"), told);
   const done = decodeDone(fields.get("done") ?? "", (cell, allowed) =>
     problems.push(told.words.done(cell, allowed)),
   );
@@ -161,6 +170,7 @@ export function decodeBench(
       )[0] ?? "",
     ...(aim ? { aim } : {}),
     ...(pinned ? { pinned } : {}),
+    ...(lesson ? { lesson } : {}),
     ...(done.length > 0 ? { done } : {}),
     ...readLooked(fields, told),
     ...readExpected(fields, Object.keys(values ?? fresh.values), told),
@@ -204,6 +214,17 @@ function readAim(text: string | undefined, { words, problems }: Telling): Blend 
     return undefined;
   }
   return thousandthsBlend(shares[0]!, shares[1]!);
+}
+
+function readLesson(
+  text: string | undefined,
+  { words, problems }: Telling,
+): OpenLesson | undefined {
+  if (text === undefined) return undefined;
+  const [, id, step] = /^([\w-]{1,80})\.([1-9]\d{0,3})$/.exec(text) ?? [];
+  if (id !== undefined) return { id, step: Number(step) - 1 };
+  problems.push(words.lesson(text));
+  return undefined;
 }
 
 function readPinned(

@@ -197,6 +197,7 @@ export const english = {
     bench: "Bench",
     plan: "Plan",
     lip: "Lip and opening",
+    lessons: "Lessons",
     coming: "This part is on its way …",
     failed: "This part could not be loaded: is the connection there? What you entered is kept.",
     again: "Try again",
@@ -503,6 +504,8 @@ export const english = {
       `${field} is "${found}"; allowed: text in URL encoding.`,
     cellCount: (field: string, found: number, allowed: number): string =>
       `${field} has ${found} cells; allowed: ${allowed}, one a feature.`,
+    lesson: (found: string): string =>
+      `lesson is "${found}"; allowed: the name of a lesson and a step, as in 06-shape.2.`,
     aim: (found: string): string =>
       `aim is "${found}"; allowed: the shares high and low in whole thousandths, together at most 1000, as in 250.510.`,
     done: (found: string, allowed: readonly string[]): string =>

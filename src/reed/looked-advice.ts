@@ -1,6 +1,5 @@
 import type { PlanKind } from "../engine/plan-adjustments.js";
 import type { SevenValues } from "../engine/qualities.js";
-import { bassoonQualities } from "./bassoon-qualities.js";
 
 /** A teacher's own seven values, by the id of the quality. */
 export type Judged = Readonly<Record<string, SevenValues>>;
@@ -8,8 +7,17 @@ export type Judged = Readonly<Record<string, SevenValues>>;
 /** The kinds of plan, as a link names them. */
 export const planKinds: readonly PlanKind[] = ["undoable", "fewest", "gentlest"];
 
-/** The qualities that a link may name. */
-export const qualityIds: readonly string[] = bassoonQualities.qualities.map(({ id }) => id);
+/** The qualities that a link may name: those of the file, which only the page that shows them carries. */
+export const qualityIds: readonly string[] = [
+  "highEntries",
+  "lowEntries",
+  "softest",
+  "loudest",
+  "steadyPitch",
+  "dynamicRange",
+  "evenTone",
+  "easeOfBlowing",
+];
 
 /** Hundredths of a point are enough for a judgement. */
 const parts = 100;

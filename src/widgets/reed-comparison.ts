@@ -3,7 +3,7 @@ import type { RecipeDifference } from "../engine/differences.js";
 import type { FeatureId, Purpose, ReedModel, Values } from "../engine/model.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import type { Blend } from "../engine/blend.js";
-import { pullDirection } from "../drawing/direction.js";
+import { pullDirection } from "../engine/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";

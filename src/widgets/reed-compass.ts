@@ -2,7 +2,7 @@ import { LitElement, css, html, nothing, svg } from "lit";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { compass } from "../drawing/compass.js";
-import { pullDirection } from "../drawing/direction.js";
+import { pullDirection } from "../engine/direction.js";
 import { look } from "./look.js";
 import { pullChanged } from "./pull-changed.js";
 

@@ -50,6 +50,7 @@ export class ReedFeatureRow extends LitElement {
     pointed: { type: Boolean },
     unit: { type: String },
     asked: { type: Boolean },
+    bare: { type: Boolean },
     note: { type: String },
     earlier: { attribute: false },
     text: { attribute: false },
@@ -68,6 +69,8 @@ export class ReedFeatureRow extends LitElement {
   declare pointed: boolean;
   /** Its stand-ins are listed below. */
   declare asked: boolean;
+  /** Without lock, "not measured" and stand-ins. */
+  declare bare: boolean;
   declare unit: LengthUnit;
   /** A remark under the row: how many readings, or that they disagree. */
   declare note: string;
@@ -84,6 +87,7 @@ export class ReedFeatureRow extends LitElement {
     this.locked = false;
     this.pointed = false;
     this.asked = false;
+    this.bare = false;
     this.unit = "mm";
     this.note = "";
     this.problem = "";
@@ -126,9 +130,13 @@ export class ReedFeatureRow extends LitElement {
   #how() {
     const { feature, text } = this;
     return html`<p>${feature.howToMeasure} ${rangeText(this)}</p>
-      <button class="ask" aria-expanded=${this.asked} @click=${this.#ask}>
-        ${text.planPage.standIns.ask(feature.label)}
-      </button>`;
+      ${
+        this.bare
+          ? nothing
+          : html`<button class="ask" aria-expanded=${this.asked} @click=${this.#ask}>
+              ${text.planPage.standIns.ask(feature.label)}
+            </button>`
+      }`;
   }
 
   /** A value that comes from elsewhere (another reed, undo) ends what was typed and not taken. */
@@ -181,7 +189,7 @@ export class ReedFeatureRow extends LitElement {
         /><span class="unit" aria-hidden="true">${unitSign(feature, unit, text)}</span>
         <span class="unseen" id="unit">${spokenState(this)}</span>
       </span>
-      ${value === undefined ? html`<span></span><span></span>` : this.#buttons()}
+      ${value === undefined || this.bare ? html`<span></span><span></span>` : this.#buttons()}
       ${
         this.pull
           ? html`<reed-compass .feature=${feature} .pull=${this.pull}></reed-compass>`

@@ -2,7 +2,7 @@ import { LitElement, css, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
-import { pullDirection } from "../drawing/direction.js";
+import { pullDirection } from "../engine/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { allRoundValue, readingText, readingWithUnit, unitSpoken } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";

@@ -59,6 +59,9 @@ export class ReedTriangle extends LitElement {
     way: { attribute: false },
     moves: { type: String },
     still: { type: Boolean },
+    unread: { type: Boolean },
+    pointName: { attribute: false },
+    travelTime: { attribute: false },
     text: { attribute: false },
     greatestHeight: { type: Number, attribute: "greatest-height" },
     layoutWidth: { state: true },
@@ -84,6 +87,12 @@ export class ReedTriangle extends LitElement {
   declare moves: Handle;
   /** A picture only: nothing can be moved. */
   declare still: boolean;
+  /** Without the shares, because they are what is to be read. */
+  declare unread: boolean;
+  /** What the point is called where it is not the reed's own. */
+  declare pointName: string;
+  /** How long the point is on its way, ms. */
+  declare travelTime: number | undefined;
   declare text: TriangleWords;
   /** Keeps the drawing from growing taller than this, px at the usual text size of 16 px. */
   declare greatestHeight: number;
@@ -105,6 +114,8 @@ export class ReedTriangle extends LitElement {
     this.way = [];
     this.moves = "point";
     this.still = false;
+    this.unread = false;
+    this.pointName = "";
     this.text = triangleWords;
     this.greatestHeight = 640;
     this.layoutWidth = 480;
@@ -114,7 +125,8 @@ export class ReedTriangle extends LitElement {
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (this.advice && !this.#isDressed) this.#dress(this.advice);
-    if (changed.has("way")) this.#travel.start(this.#drag.isDragging ? [] : this.way);
+    if (changed.has("way"))
+      this.#travel.start(this.#drag.isDragging ? [] : this.way, this.travelTime);
   }
 
   /** Advice brings its style with it, once. */
@@ -131,7 +143,7 @@ export class ReedTriangle extends LitElement {
         part="plane"
         tabindex=${this.still ? nothing : 0}
         role="group"
-        aria-label=${this.moves === "aim" ? this.text.target.ownShares : this.text.triangle.point}
+        aria-label=${this.moves === "aim" ? this.text.target.ownShares : this.pointName || this.text.triangle.point}
         aria-describedby="help"
         @keydown=${this.#onKey}
         @blur=${this.#endKeys}
@@ -163,7 +175,8 @@ export class ReedTriangle extends LitElement {
     >
       ${guard([frame.flat().join(" ")], () => groundLayer(frame))}
       ${this.advice?.by.under(this.advice, frame, this.em)} ${centreMark(frame)}
-      ${cornerLabels(layout, this.blend, this.em, this.text)} ${reachLayer(this.reach, frame)}
+      ${cornerLabels(layout, this.unread ? undefined : this.blend, this.em, this.text)}
+      ${reachLayer(this.reach, frame)}
       ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
@@ -188,6 +201,7 @@ export class ReedTriangle extends LitElement {
 
   /** What it shows, in words. */
   get description(): string {
+    if (this.unread) return `${this.text.triangle.title}. ${this.pointName}.`;
     return describeTriangle(this, this.text);
   }
 

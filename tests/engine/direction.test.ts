@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { pullDirection } from "../../src/drawing/direction.js";
+import { pullDirection } from "../../src/engine/direction.js";
 import type { Triple } from "../../src/engine/model.js";
 
 describe("a pull is told by the purpose it goes toward or leaves, whichever is the greater part", () => {

@@ -1,4 +1,4 @@
-import type { Purpose, Triple } from "../engine/model.js";
+import type { Purpose, Triple } from "./model.js";
 
 const order: readonly Purpose[] = ["high", "low", "loud"];
 

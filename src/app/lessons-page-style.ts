@@ -1,0 +1,98 @@
+import { css } from "lit";
+
+/** The list of lessons, and the frame around an open one. */
+export const lessonsPageStyle = css`
+  :host {
+    display: block;
+    max-width: 60rem;
+    margin-inline: auto;
+  }
+  .title {
+    font-size: 1.5rem;
+  }
+  .title:focus {
+    outline: none;
+  }
+  .soft {
+    max-width: 38em;
+    margin: 0.2rem 0 0.8rem;
+    color: var(--ink-soft);
+    font-size: 0.875rem;
+  }
+  .lessons {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr));
+    gap: 0.8rem;
+    margin: 0;
+    padding: 0;
+    list-style: none;
+    counter-reset: lesson;
+  }
+  .lesson {
+    display: grid;
+    gap: 0.3rem;
+    align-content: start;
+    width: 100%;
+    height: 100%;
+    padding: 0.8rem 1rem;
+    border-color: var(--rule);
+    border-radius: 10px;
+    text-align: start;
+    counter-increment: lesson;
+  }
+  .lesson strong {
+    font-family: var(--serif);
+    font-size: 1.0625rem;
+  }
+  .lesson strong::before {
+    content: counter(lesson) ". ";
+  }
+  .lesson .soft {
+    margin: 0;
+  }
+  .top {
+    margin-bottom: 0.6rem;
+  }
+  .top .title {
+    margin-top: 0.6rem;
+  }
+  nav {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem;
+    margin-bottom: 1.2rem;
+  }
+  .step {
+    min-width: 2.75rem;
+    min-height: 2.75rem;
+    border-radius: 50%;
+  }
+  .step[aria-current] {
+    border-color: var(--accent);
+    border-width: 2px;
+    font-weight: 650;
+  }
+  .ways {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.8rem;
+    align-items: center;
+    margin-top: 1.6rem;
+    padding-top: 1rem;
+    border-top: 1px solid var(--rule);
+  }
+  .ways button {
+    min-height: 2.75rem;
+  }
+  .next {
+    border-color: var(--accent);
+    font-weight: 600;
+  }
+  @media print {
+    nav,
+    .ways,
+    .top button {
+      display: none;
+    }
+  }
+`;

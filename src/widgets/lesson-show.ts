@@ -1,0 +1,166 @@
+import { LitElement, css, html, nothing } from "lit";
+import { actionReach } from "../engine/reach.js";
+import { centreBlend } from "../engine/blend.js";
+import type { BlendMap } from "../engine/compile.js";
+import { finishingFreedom } from "../engine/freedom.js";
+import type { Actions, Values } from "../engine/model.js";
+import { place } from "../engine/place.js";
+import { pullChain } from "../engine/pull-chain.js";
+import { pulls } from "../engine/pulls.js";
+import type { LessonReed, ShowBlock } from "../lesson/lesson.js";
+import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
+import { targets } from "../reed/targets.js";
+import type { LengthUnit } from "../reed/units.js";
+import { define } from "./define.js";
+import { lessonStyle } from "./lesson-style.js";
+import { look } from "./look.js";
+import { ReedDrawing } from "./reed-drawing.js";
+import { ReedTriangle } from "./reed-triangle.js";
+
+define("triangle-plane", ReedTriangle);
+define("reed-drawing", ReedDrawing);
+
+/** Something to look at: a reed against the lamp, two reeds, a place of the drawing, layers, cautions. */
+export class LessonShow extends LitElement {
+  static override styles = [
+    look,
+    lessonStyle,
+    css`
+      figure {
+        margin: 0;
+      }
+      figcaption {
+        max-width: 38em;
+        font-family: var(--serif);
+        font-size: 1.0625rem;
+      }
+      .cautions {
+        margin: 0;
+        padding: 0.6rem 0.9rem 0.6rem 2rem;
+        border-inline-start: 4px solid var(--accent);
+        background: var(--card);
+      }
+      .cautions li + li {
+        margin-top: 0.4rem;
+      }
+    `,
+  ];
+
+  static override properties = {
+    block: { attribute: false },
+    reed: { attribute: false },
+    beside: { attribute: false },
+    map: { attribute: false },
+    actions: { attribute: false },
+    placeless: { type: Boolean },
+    unread: { type: Boolean },
+    unit: { type: String },
+    text: { attribute: false },
+  };
+
+  declare block: ShowBlock;
+  /** With every value. */
+  declare reed: Values;
+  declare beside: Values | undefined;
+  declare map: BlendMap;
+  declare actions: Actions;
+  /** Without the triangle: where the reed lies would give an open question away. */
+  declare placeless: boolean;
+  /** Without shares: they are what is to be read. */
+  declare unread: boolean;
+  declare unit: LengthUnit;
+  declare text: LessonCatalogue;
+
+  constructor() {
+    super();
+    this.placeless = false;
+    this.unread = false;
+    this.unit = "mm";
+    this.text = lessonEnglish;
+  }
+
+  override render() {
+    const { block } = this;
+    return html`<figure>
+      <div class="parts">
+        ${block.cautions ? this.#cautions(block.cautions) : nothing}
+        ${this.#hasReed() ? this.#drawings() : nothing}
+        ${this.#hasReed() && !this.placeless ? this.#triangle() : nothing}
+      </div>
+      ${block.caption === undefined ? nothing : html`<figcaption>${block.caption}</figcaption>`}
+      ${this.#isDemo() ? html`<p class="soft">${this.text.lessons.invented}</p>` : nothing}
+    </figure>`;
+  }
+
+  #hasReed(): boolean {
+    const { reed, values, place: zone, beside, layers, target, lips } = this.block;
+    return [reed, values, zone, beside, layers, target, lips].some((one) => one !== undefined);
+  }
+
+  #isDemo(): boolean {
+    return this.block.reed !== undefined || this.block.beside?.reed !== undefined;
+  }
+
+  #cautions(ids: readonly string[]) {
+    return html`<div>
+      <p><strong>${this.text.lessons.cautions}</strong></p>
+      <ul class="cautions">
+        ${ids.map((id) => html`<li>${this.actions.cautions[id]}</li>`)}
+      </ul>
+    </div>`;
+  }
+
+  #drawings() {
+    const words = this.text.lessons;
+    const { block, beside } = this;
+    const name = (one: LessonReed, other: string): string => one.reed ?? other;
+    return html`${beside ? html`<strong>${name(block, words.first)}</strong>` : nothing}
+    ${this.#drawing(this.reed, block.place)}
+    ${
+      beside
+        ? html`<strong>${name(block.beside ?? {}, words.beside)}</strong> ${this.#drawing(beside)}`
+        : nothing
+    }`;
+  }
+
+  #drawing(values: Values, pointed?: string) {
+    return html`<reed-drawing
+      .model=${this.map.model}
+      .values=${values}
+      .unit=${this.unit}
+      .lying=${true}
+      .brief=${true}
+      .pointed=${pointed}
+      .text=${this.text}
+      @feature-pointed=${(event: Event) => event.stopPropagation()}
+    ></reed-drawing>`;
+  }
+
+  #triangle() {
+    const { block, map, text, beside } = this;
+    const layers = block.layers ?? [];
+    const target = targets.find(({ id }) => id === block.target);
+    const label = block.beside?.reed ?? text.lessons.beside;
+    const reach = layers.includes("reach")
+      ? { easy: this.#reach("easy"), full: this.#reach("max") }
+      : undefined;
+    return html`<triangle-plane
+      still
+      .unread=${this.unread}
+      .blend=${place(map, this.reed).raw}
+      .chain=${layers.includes("pulls") ? pullChain(pulls(map, this.reed), (id) => id) : []}
+      .reach=${reach}
+      .target=${target}
+      .layers=${this.unread ? [] : layers}
+      .pinned=${beside && { blend: place(map, beside).raw, label }}
+      .greatestHeight=${340}
+      .text=${text}
+    ></triangle-plane>`;
+  }
+
+  #reach(amounts: "easy" | "max") {
+    const freedom = finishingFreedom(this.map.model, this.reed);
+    const { polygon } = actionReach(this.map, this.reed, this.actions, freedom, { amounts });
+    return polygon.length > 0 ? polygon : [centreBlend];
+  }
+}
