@@ -1,5 +1,4 @@
 import type { Purpose } from "../engine/model.js";
-import { percentagePoints } from "./percentage-words.js";
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
@@ -23,7 +22,7 @@ export const comparisonWords = {
         readonly gap: number;
       }[],
     ): string =>
-      `Against ${name} it has ${list.format(parts.map(({ gap, words }) => `${percentagePoints(gap)} ${gap > 0 ? "more" : "less"} ${words}`))}.`,
+      `Against ${name} it has, in percentage points, ${list.format(parts.map(({ gap, words }) => `${Math.round(Math.abs(gap) * 100)} ${gap > 0 ? "more" : "less"} ${words}`))}.`,
     notPlaced: (name: string): string =>
       `${name} has too few readings for a place in the triangle.`,
     feature: "Feature",

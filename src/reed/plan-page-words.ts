@@ -73,7 +73,7 @@ export const planPageWords = {
     caution: "Caution.",
     irreversible: "Cannot be undone",
     newReadings: "What does it read now?",
-    expected: "Left empty, a reading is taken as expected (in grey).",
+    expected: "Left empty, a reading is taken as expected (in grey) and stays to be read.",
     take: "Take readings, plan again",
     notYet: "Not yet",
     reading: (label: string, unit: string): string => (unit ? `${label}, ${unit}` : label),

@@ -29,10 +29,3 @@ test("what was read before something was done to the reed is told as that", () =
   expect(guessText(worked.present, bassoonModel, "spine", english)).toMatch(/^before: 0\.\d+ mm$/);
   expect(isRead(worked.present.bench, "spine")).toBe(false);
 });
-
-test("a negative number has a real minus", () => {
-  expect(english.number(-0.16, 2)).toBe("−0.16");
-  expect(english.signedPoints(-0.031)).toBe("−3");
-  expect(english.signedPoints(0.031)).toBe("+3");
-  expect(english.signedPoints(-0.001)).toBe("0");
-});
