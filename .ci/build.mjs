@@ -7,7 +7,7 @@ import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
-import { buildElements } from "./build-elements.mjs";
+import { buildElements, buildFrame } from "./build-elements.mjs";
 import { writeSchemas } from "./schemas.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -57,4 +57,5 @@ writeTypes();
 for (const door of doors) await import(`${root}dist/lib/${door}.js`);
 await writeSchemas(root);
 await buildElements(root);
-console.log("Built dist: app, lib, schema, elements.");
+await buildFrame(root);
+console.log("Built dist: app, frame, lib, schema, elements.");

@@ -224,7 +224,7 @@ export class EmbeddedReed extends LitElement {
 
   /** Begins anew with what the page says: the user's changes are gone. */
   reset(): void {
-    this.#start();
+    this.shared.again();
   }
 
   #start(): void {
