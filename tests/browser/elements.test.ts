@@ -40,8 +40,13 @@ describe.skipIf(chromiumPath === undefined)("elements on somebody else's page", 
   test.each(Object.keys(scripts) as (keyof typeof scripts)[])(
     "the %s script draws all of them, and fetches nothing but the elements' own code",
     async (kind) => {
-      const page = await openCoursePage(browser, all, { script: scripts[kind] });
+      const thrown: string[] = [];
+      const page = await openCoursePage(browser, all, { script: scripts[kind] }, (fault) =>
+        thrown.push(fault),
+      );
       await drawn(page, names.join(","));
+      await page.locator("reed-lip lip-panel").waitFor();
+      expect(thrown).toEqual([]);
       const paths = await page.evaluate(() =>
         performance.getEntriesByType("resource").map(({ name }) => new URL(name).pathname),
       );
