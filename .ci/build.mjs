@@ -3,11 +3,14 @@
 //   dist/lib                       one module a door, readable types beside it
 //   dist/schema                    JSON Schemas for a teacher's own files
 //   dist/elements                  elements for other people's pages
+//   dist/frame.html                the page for their frames
+//   dist/reedpoint.html            the whole product in one file
 import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
 import { buildElements, buildFrame } from "./build-elements.mjs";
+import { buildOnePage } from "./build-one-page.mjs";
 import { writeSchemas } from "./schemas.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -58,4 +61,5 @@ for (const door of doors) await import(`${root}dist/lib/${door}.js`);
 await writeSchemas(root);
 await buildElements(root);
 await buildFrame(root);
-console.log("Built dist: app, frame, lib, schema, elements.");
+await buildOnePage(root);
+console.log("Built dist: app, frame, one page, lib, schema, elements.");

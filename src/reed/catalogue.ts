@@ -2,6 +2,7 @@ import type { Purpose } from "../engine/model.js";
 import { adviceWords } from "./advice-words.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
+import { embedWords } from "./embed-words.js";
 import { lipWords } from "./lip-words.js";
 import { planPageWords } from "./plan-page-words.js";
 import { list, purposeWords, triangleWords } from "./triangle-words.js";
@@ -218,6 +219,8 @@ export const english = {
     theme: "Look",
     themes: { auto: "As the device", paper: "Paper", night: "Night" },
     link: "Copy link",
+    onePage: "Save as one page",
+    pageFailed: "The page could not be made: is the connection there?",
     skipToRecipe: "To the recipe",
     close: "Close",
     linkCopied: "The link is copied.",
@@ -477,6 +480,7 @@ export const english = {
   },
 
   ...comparisonWords,
+  embed: embedWords,
   measure: measureWords,
 
   lip: lipWords,

@@ -104,6 +104,14 @@ describe.skipIf(chromiumPath === undefined)("a strict policy with Trusted Types"
       await page.locator(part).first().waitFor();
       await page.waitForTimeout(300);
     }
+    await press("Put it into a page");
+    await page
+      .frameLocator("embed-dialog iframe")
+      .locator("reed-triangle triangle-plane")
+      .waitFor();
+    await page.keyboard.press("Escape");
+    await press("Save as one page");
+    await page.waitForTimeout(300);
     expect(await faults()).toEqual([]);
     await page.close();
   });
