@@ -5,11 +5,13 @@
 //   dist/elements                  elements for other people's pages
 //   dist/frame.html                the page for their frames
 //   dist/reedpoint.html            the whole product in one file
+//   dist/examples.html             ten snippets, each running
 import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
 import { buildElements, buildFrame } from "./build-elements.mjs";
+import { buildExamples } from "./build-examples.mjs";
 import { buildOnePage } from "./build-one-page.mjs";
 import { writeSchemas } from "./schemas.mjs";
 
@@ -62,4 +64,5 @@ await writeSchemas(root);
 await buildElements(root);
 await buildFrame(root);
 await buildOnePage(root);
-console.log("Built dist: app, frame, one page, lib, schema, elements.");
+buildExamples(root);
+console.log("Built dist: app, frame, one page, examples, lib, schema, elements.");

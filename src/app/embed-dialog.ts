@@ -63,6 +63,9 @@ export class EmbedDialog extends LitElement {
         min-width: 0;
         max-width: 100%;
       }
+      label:has([type="radio"], [type="checkbox"]) {
+        flex-wrap: nowrap;
+      }
       .address {
         display: grid;
         grid-template-columns: minmax(0, 1fr);

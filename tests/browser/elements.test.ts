@@ -93,6 +93,28 @@ describe.skipIf(chromiumPath === undefined)("elements on somebody else's page", 
     await page.close();
   });
 
+  test("axe finds nothing where every element stands twice", async () => {
+    const page = await openCoursePage(browser, all + all);
+    await drawn(page, names.join(","));
+    await page.locator("reed-lip lip-panel").nth(1).waitFor();
+    expect(await axeProblems(page)).toEqual([]);
+    await page.close();
+  });
+
+  test("it writes no attribute that the page has not written, and a look that is set is seen", async () => {
+    const { page } = await open("<reed-triangle></reed-triangle>");
+    await drawn(page, "reed-triangle");
+    const element = page.locator("reed-triangle");
+    expect(await element.evaluate((one) => one.getAttributeNames())).toEqual([]);
+    const ground = await element.evaluate(async (one) => {
+      Object.assign(one, { theme: "night" });
+      await (one as unknown as { updateComplete: Promise<unknown> }).updateComplete;
+      return getComputedStyle(one).backgroundColor;
+    });
+    expect(ground).toBe("rgb(25, 22, 19)");
+    await page.close();
+  });
+
   test("it takes its layout from its container, not from the window", async () => {
     const narrow = `<div style="width: 300px">${allElements["reed-bench"]}</div>`;
     const page = await openCoursePage(browser, narrow, { viewport: { width: 1440, height: 900 } });
