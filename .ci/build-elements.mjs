@@ -1,14 +1,14 @@
 // What other people's pages load: the elements as one module and as one classic script, a loader that fetches each
 // element's code when such an element is in the page, source maps, types, the manifest, and the hashes to pin them by.
 import { createHash } from "node:crypto";
-import { readFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
 import { writeManifest } from "./manifest.mjs";
-import { nothingLate, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
+import { nothingLate, tightStyle, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
 
 const plugins = [tightTemplates(), withoutRemarks()];
 
-function libraryBuild(root, lib, output, more = []) {
+function libraryBuild(root, lib, output, more = [], outDir = "dist/elements") {
   return build({
     root,
     configFile: false,
@@ -16,7 +16,7 @@ function libraryBuild(root, lib, output, more = []) {
     plugins: [...plugins, ...more],
     base: "./",
     build: {
-      outDir: "dist/elements",
+      outDir,
       emptyOutDir: false,
       copyPublicDir: false,
       target: "es2022",
@@ -33,13 +33,18 @@ function libraryBuild(root, lib, output, more = []) {
 }
 
 /** One file, whatever is imported later: it must work where a page may fetch nothing more. */
-function buildClassic(root) {
-  const entry = "src/embed/reed-elements-classic.ts";
+function buildClassic(root, source, file, outDir) {
   return libraryBuild(
     root,
-    { entry, formats: ["iife"], name: "Reedpoint", fileName: () => "reed-elements.classic.js" },
+    {
+      entry: `src/embed/${source}.ts`,
+      formats: ["iife"],
+      name: "Reedpoint",
+      fileName: () => file,
+    },
     { codeSplitting: false },
     [nothingLate()],
+    outDir,
   );
 }
 
@@ -66,7 +71,8 @@ function writeIntegrity(root, files) {
 }
 
 export async function buildElements(root) {
-  await buildClassic(root);
+  await buildClassic(root, "reed-elements-classic", "reed-elements.classic.js");
+  await buildClassic(root, "frame-parent", "reed-frame.js");
   await buildModule(root, "reed-elements", "reed-elements");
   await buildModule(root, "reed-triangle", "reed-triangle");
   await buildModule(root, "reed-elements.lazy", "reed-elements-lazy");
@@ -76,5 +82,15 @@ export async function buildElements(root) {
     "reed-elements.classic.js",
     "reed-elements.lazy.js",
     "reed-triangle.js",
+    "reed-frame.js",
   ]);
+}
+
+/** The page that stands in other people's frames; classic, for a sandbox and a file load no modules. */
+export async function buildFrame(root) {
+  await buildClassic(root, "frame-page", "frame.js", "dist/assets");
+  const styles = ["src/app/page.css", "src/embed/frame.css"];
+  const style = styles.map((file) => tightStyle(readFileSync(root + file, "utf8"))).join("");
+  writeFileSync(`${root}dist/assets/frame.css`, `${style}\n`);
+  copyFileSync(`${root}src/embed/frame.html`, `${root}dist/frame.html`);
 }

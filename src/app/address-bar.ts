@@ -63,7 +63,11 @@ export class AddressBar {
     const told = this.#pending();
     this.#pending = undefined;
     this.#written = told.code;
-    this.#window.history.replaceState(told, "", `#${told.code}`);
+    try {
+      this.#window.history.replaceState(told, "", `#${told.code}`);
+    } catch {
+      // A page without an origin of its own, in a sandbox, may not change its address: then no address tells the state.
+    }
   };
 
   readonly #onHash = (): void => {

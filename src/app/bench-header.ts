@@ -24,6 +24,8 @@ export class ThemePickedEvent extends Event {
  * @fires theme-picked - another look
  * @fires table-asked - readings from a table are wanted
  * @fires link-asked - the link is wanted
+ * @fires page-asked - the whole is wanted as one file
+ * @fires embed-asked - lines for another page are wanted
  * @fires recipe-asked - the keyboard wants to skip to the recipe
  */
 export class BenchHeader extends LitElement {
@@ -106,14 +108,25 @@ export class BenchHeader extends LitElement {
       </button>
       <button @click=${() => this.#act({ type: "reset" })}>${words.reset}</button>
       <button @click=${() => this.#ask("link-asked")}>${words.link}</button>
+      <button @click=${() => this.#ask("page-asked")}>${words.onePage}</button>
+      <button aria-haspopup="dialog" class="embed" @click=${() => this.#ask("embed-asked")}>
+        ${this.text.embed.open}
+      </button>
       ${this.#themeChoice()}`;
   }
 
   /** On the way to the table of readings, which has just been closed. */
   override focus(): void {
-    this.renderRoot
-      .querySelector<HTMLElement>(this.compact ? "summary" : "[aria-haspopup]")
-      ?.focus();
+    this.#focusOn("[aria-haspopup]");
+  }
+
+  /** On the way to the lines for another page. */
+  focusEmbed(): void {
+    this.#focusOn(".embed");
+  }
+
+  #focusOn(button: string): void {
+    this.renderRoot.querySelector<HTMLElement>(this.compact ? "summary" : button)?.focus();
   }
 
   #closeMenu(): void {
@@ -178,7 +191,7 @@ export class BenchHeader extends LitElement {
     this.dispatchEvent(new BenchActionEvent(action));
   }
 
-  #ask(what: "table-asked" | "link-asked" | "recipe-asked"): void {
+  #ask(what: `${"table" | "link" | "page" | "embed" | "recipe"}-asked`): void {
     this.dispatchEvent(new Event(what));
   }
 

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from "lit";
+import { LitElement, css, html, nothing } from "lit";
 import type { AssumptionId, Assumptions } from "../acoustics/assumptions.js";
 import { presetState } from "../acoustics/lip-presets.js";
 import type { LipPurpose } from "../acoustics/trade-and-model.js";
@@ -59,6 +59,7 @@ export class BenchLip extends LitElement {
 
   static override properties = {
     state: { attribute: false },
+    embedded: { type: Boolean },
     text: { attribute: false },
     lip: { state: true },
     blow: { state: true },
@@ -67,6 +68,8 @@ export class BenchLip extends LitElement {
   };
 
   declare state: BenchState;
+  /** On somebody else's page, where the same may stand several times: no landmark. */
+  declare embedded: boolean;
   declare text: Catalogue;
   /** Pa. */
   declare lip: number;
@@ -77,6 +80,7 @@ export class BenchLip extends LitElement {
   constructor() {
     super();
     this.text = english;
+    this.embedded = false;
     const { lip, blow } = presetState("middle");
     this.lip = lip;
     this.blow = blow;
@@ -88,7 +92,7 @@ export class BenchLip extends LitElement {
     const { text } = this;
     const { bench } = this.state.present;
     const { pinned } = bench;
-    return html`<section aria-label=${text.lip.title}>
+    return html`<section role=${this.embedded ? "group" : nothing} aria-label=${text.lip.title}>
       <lip-panel
         .model=${this.state.model}
         .mine=${this.#named(bench)}

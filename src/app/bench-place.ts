@@ -55,6 +55,7 @@ export class BenchPlace extends LitElement {
     greatestHeight: { attribute: false },
     narrow: { type: Boolean },
     still: { type: Boolean },
+    embedded: { type: Boolean },
     text: { attribute: false },
   };
 
@@ -71,6 +72,8 @@ export class BenchPlace extends LitElement {
   declare narrow: boolean;
   /** A picture only: nothing can be moved. */
   declare still: boolean;
+  /** On somebody else's page, where the same may stand several times: no landmark. */
+  declare embedded: boolean;
   declare text: Catalogue;
 
   constructor() {
@@ -81,6 +84,7 @@ export class BenchPlace extends LitElement {
     this.greatestHeight = 560;
     this.narrow = false;
     this.still = false;
+    this.embedded = false;
   }
 
   override render() {
@@ -91,7 +95,10 @@ export class BenchPlace extends LitElement {
       blend: comparison.blend,
       label: comparison.pinned.reed || text.bar.allRound,
     };
-    return html`<section aria-label=${text.triangle.title}>
+    return html`<section
+      role=${this.embedded ? "group" : nothing}
+      aria-label=${text.triangle.title}
+    >
       <h1 class="printOnly">
         ${this.#name}${isDemo(bench.reed) ? html` <small>${text.bar.inventedMark}</small>` : nothing}
       </h1>

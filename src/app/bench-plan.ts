@@ -50,7 +50,7 @@ export class BenchPlan extends LitElement {
   /** Undefined where there is no part or no place; while the point is on its way, the last one. */
   declare plan: PlanView | undefined;
   declare resting: boolean;
-  /** On somebody else's page: what is printed there is not ours to say. */
+  /** On somebody else's page: what is printed there is not ours to say, and the same may stand there several times. */
   declare embedded: boolean;
   declare moves: Handle;
   declare text: Catalogue;
@@ -66,7 +66,12 @@ export class BenchPlan extends LitElement {
   override render() {
     const { text, shown } = this;
     const { bench } = shown.state.present;
-    return html`<section class="card" tabindex="-1" aria-label=${text.advice.plan.title}>
+    return html`<section
+      class="card"
+      tabindex="-1"
+      role=${this.embedded ? "group" : nothing}
+      aria-label=${text.advice.plan.title}
+    >
       <h2>${text.advice.plan.title}</h2>
       <p class="printOnly">${sentenceText(shown.view.sentence)}</p>
       <div class="choices">

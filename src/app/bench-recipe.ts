@@ -141,6 +141,7 @@ export class BenchRecipe extends LitElement {
     view: { attribute: false },
     pointed: { type: String },
     sheet: { type: Boolean },
+    embedded: { type: Boolean },
     text: { attribute: false },
     open: { state: true },
   };
@@ -151,6 +152,8 @@ export class BenchRecipe extends LitElement {
   declare pointed: FeatureId | undefined;
   /** At the bottom of the window, to be opened. */
   declare sheet: boolean;
+  /** On somebody else's page, where the same may stand several times: no landmark. */
+  declare embedded: boolean;
   declare text: Catalogue;
   declare open: boolean;
   readonly #late = new LateParts(this, lateParts);
@@ -159,6 +162,7 @@ export class BenchRecipe extends LitElement {
     super();
     this.text = english;
     this.sheet = false;
+    this.embedded = false;
     this.open = false;
   }
 
@@ -173,7 +177,12 @@ export class BenchRecipe extends LitElement {
 
   #card() {
     const { text } = this;
-    return html`<section class="card" tabindex="-1" aria-label=${text.recipe.title}>
+    return html`<section
+      class="card"
+      tabindex="-1"
+      role=${this.embedded ? "group" : nothing}
+      aria-label=${text.recipe.title}
+    >
       <div class="head">
         <h2>${text.recipe.title}</h2>
         ${this.#unitChoice()}

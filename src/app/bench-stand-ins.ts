@@ -66,6 +66,7 @@ export class BenchStandIns extends LitElement {
     const words = this.text.planPage.standIns;
     return html`<section
       tabindex="-1"
+      role=${this.stays ? "group" : nothing}
       aria-label=${words.ask(feature.label)}
       @keydown=${this.#onKey}
     >

@@ -24,6 +24,7 @@ import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
+import { HandOut } from "./hand-out.js";
 import { momentBeside, runsBeside } from "./moment-beside.js";
 import { ReadingsDialog } from "./readings-dialog.js";
 import { BenchGrid } from "./bench-grid.js";
@@ -34,6 +35,7 @@ import { PageTabs } from "./page-tabs.js";
 import { PageRoom } from "./page-room.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
 import { viewBench } from "./bench-view.js";
+import { stateInside } from "./state-inside.js";
 import { told } from "./told.js";
 import { wayBetween } from "./way-between.js";
 import { undoKey } from "./undo-key.js";
@@ -77,6 +79,7 @@ export class ReedpointApp extends LitElement {
   readonly #model: ReedModel = bassoonModel;
   readonly #page = new PageRoom(this);
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
+  readonly #handOut = new HandOut(this, () => this.#address.linkTo(this.#code));
   readonly #drawn = new Pace<Shown>(75, () => this.requestUpdate());
   readonly #worded = new Pace<Shown>(160, () => this.requestUpdate());
   #seen:
@@ -93,7 +96,7 @@ export class ReedpointApp extends LitElement {
     this.moves = "point";
     this.way = [];
     this.state = startState(this.#model);
-    const code = this.#address.code();
+    const code = this.#address.code() || stateInside(document);
     if (code) this.#start(code);
   }
 
@@ -132,6 +135,10 @@ export class ReedpointApp extends LitElement {
     const { bench, problems } = decodeBench(code, this.#model, this.text);
     this.#dispatch({ type: "bench-opened", bench });
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
+  }
+
+  get #code(): string {
+    return encodeBench(this.state.present.bench, this.#model);
   }
 
   #dispatch(action: BenchAction): void {
@@ -180,7 +187,9 @@ export class ReedpointApp extends LitElement {
         @bench-action=${this.#onAction}
         @theme-picked=${this.#onTheme}
         @table-asked=${this.#openDialog}
-        @link-asked=${this.#copyLink}
+        @link-asked=${this.#handOut.copyLink}
+        @page-asked=${this.#handOut.savePage}
+        @embed-asked=${this.#handOut.openEmbed}
         @recipe-asked=${this.#goToRecipe}
       ></bench-header>
       <page-tabs
@@ -202,6 +211,7 @@ export class ReedpointApp extends LitElement {
         @readings-taken=${this.#onReadings}
         @dialog-closed=${this.#onDialogClosed}
       ></readings-dialog>
+      ${this.#handOut.dialog(now)}
       <div
         class="bench"
         @value-picked=${this.#onValue}
@@ -312,17 +322,6 @@ export class ReedpointApp extends LitElement {
   #onTheme(event: ThemePickedEvent): void {
     this.theme = event.theme;
     setTheme(document.documentElement, event.theme);
-  }
-
-  async #copyLink(): Promise<void> {
-    const words = this.text.bar;
-    const link = this.#address.linkTo(encodeBench(this.state.present.bench, this.#model));
-    try {
-      await navigator.clipboard.writeText(link);
-      this.notice = words.linkCopied;
-    } catch {
-      this.notice = words.linkFailed;
-    }
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {

@@ -77,6 +77,7 @@ export class BenchElement extends AppPartElement {
           .way=${this.way}
           .moves=${this.moves}
           .still=${this.isStill}
+          .embedded=${true}
           .text=${text}
         ></bench-place>
         <bench-words part="words" .shown=${{ state, view }} .text=${text}></bench-words>
@@ -102,6 +103,7 @@ export class BenchElement extends AppPartElement {
         .view=${view}
         .pointed=${this.pointed}
         .sheet=${false}
+        .embedded=${true}
         .text=${text}
       ></bench-recipe>
     </div>`;

@@ -6,7 +6,9 @@ import { EmbeddedReed } from "./embedded-reed.js";
 export class BlendForm extends EmbeddedReed {
   static readonly formAssociated = true;
 
-  static override properties: PropertyDeclarations = { name: { type: String, reflect: true } };
+  static override properties: PropertyDeclarations = {
+    name: { type: String, reflect: true, useDefault: true },
+  };
 
   /** Under which name a form sends the blend. */
   declare name: string;

@@ -83,7 +83,7 @@ export class EmbeddedReed extends LitElement {
     features: { type: String },
     locked: { type: String },
     model: { type: String },
-    theme: { type: String, reflect: true },
+    theme: { type: String, reflect: true, useDefault: true },
     for: { type: String, attribute: "for" },
     text: { attribute: false },
     said: { state: true },
@@ -224,7 +224,7 @@ export class EmbeddedReed extends LitElement {
 
   /** Begins anew with what the page says: the user's changes are gone. */
   reset(): void {
-    this.#start();
+    this.shared.again();
   }
 
   #start(): void {

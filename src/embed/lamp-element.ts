@@ -1,4 +1,5 @@
 import { css, html, type PropertyDeclarations } from "lit";
+import { english, type Catalogue } from "../reed/catalogue.js";
 import { define } from "../widgets/define.js";
 import { ReedDrawing } from "../widgets/reed-drawing.js";
 import { EmbeddedReed } from "./embedded-reed.js";
@@ -26,10 +27,12 @@ export class LampElement extends EmbeddedReed {
 
   /** The reed on its side, tip to the left. */
   declare lying: boolean;
+  declare text: Catalogue;
 
   constructor() {
     super();
     this.lying = false;
+    this.text = english;
   }
 
   protected override parts() {

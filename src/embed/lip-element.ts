@@ -29,6 +29,7 @@ export class LipElement extends AppPartElement {
     if (arrival !== "here") return lateWords(arrival, this.text);
     return html`<bench-lip
       part="lip"
+      .embedded=${true}
       .state=${this.#whole(this.shared.state, this.model)}
       .text=${this.text}
     ></bench-lip>`;

@@ -34,6 +34,7 @@ export function planInside(): (shown: PlanInside) => unknown {
         .way=${way}
         .moves=${moves}
         .still=${still}
+        .embedded=${true}
         .text=${text}
       ></bench-place>
       <bench-plan

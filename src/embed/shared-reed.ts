@@ -27,6 +27,8 @@ export class SharedReed {
   state: BenchState = startState(bassoonModel);
   /** The model with all its features: a drawing needs those as well that do not count. */
   model: ReedModel = bassoonModel;
+  /** What it began with. */
+  #begun: BenchState = this.state;
   readonly #shows = new Set<() => void>();
   #reduce: Reduce = (state, action) => (isReedAction(action) ? reduceReed(state, action) : state);
 
@@ -57,20 +59,36 @@ export class SharedReed {
     const kept = values && only(values, counted);
     const finished = reed !== "";
     const bench = { ...fresh, ...rest, reed, finished, values: kept ?? fresh.values };
-    this.#become(startState(counted, aim ? { ...bench, aim } : bench));
+    this.open(startState(counted, aim ? { ...bench, aim } : bench));
+  }
+
+  /** Goes on with a state from elsewhere, of the same model. */
+  open(state: BenchState): void {
+    this.#begun = state;
+    this.#become(state);
+  }
+
+  /** Begins anew: the user's changes are gone. */
+  again(): void {
+    this.#become(this.#begun);
   }
 
   /** How the bench is looked at, as the page says: no step of anybody's. */
   look({ aim, ...change }: Pick<Given, "target" | "aim" | "layers" | "locked">): void {
-    const { present } = this.state;
-    const bench = { ...present.bench, ...change, ...(aim ? { aim } : {}) };
-    this.#become({ ...this.state, present: { ...present, bench } });
+    const all = { ...change, ...(aim ? { aim } : {}) };
+    this.#begun = withBench(this.#begun, all);
+    this.#become(withBench(this.state, all));
   }
 
   #become(state: BenchState): void {
     this.state = state;
     for (const show of this.#shows) show();
   }
+}
+
+function withBench(state: BenchState, change: Partial<Bench>): BenchState {
+  const { present } = state;
+  return { ...state, present: { ...present, bench: { ...present.bench, ...change } } };
 }
 
 function only(values: Values, { features }: ReedModel): Values {

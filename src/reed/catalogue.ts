@@ -2,6 +2,7 @@ import type { Purpose } from "../engine/model.js";
 import { adviceWords } from "./advice-words.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
+import { embedWords } from "./embed-words.js";
 import { lipWords } from "./lip-words.js";
 import { percentagePoints, withMinus } from "./percentage-words.js";
 import { planPageWords } from "./plan-page-words.js";
@@ -227,6 +228,8 @@ export const english = {
     theme: "Look",
     themes: { auto: "As the device", paper: "Paper", night: "Night" },
     link: "Copy link",
+    onePage: "Save as one page",
+    pageFailed: "The page could not be made: is the connection there?",
     skipToRecipe: "To the recipe",
     close: "Close",
     linkCopied: "The link is copied.",
@@ -487,6 +490,7 @@ export const english = {
   },
 
   ...comparisonWords,
+  embed: embedWords,
   measure: measureWords,
 
   lip: lipWords,

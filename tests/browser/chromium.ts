@@ -5,7 +5,7 @@ import { findChromium } from "../../.ci/find-chromium.mjs";
 export const chromiumPath = findChromium();
 
 // No sandbox: tests may run as root in a container. The others keep the browser from calling out.
-const flags = [
+export const flags: readonly string[] = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
@@ -20,5 +20,5 @@ export function launch(): Promise<Browser> {
   if (chromiumPath === undefined) {
     throw new Error("launch: no Chromium found; guard browser tests with describe.skipIf");
   }
-  return chromium.launch({ executablePath: chromiumPath, args: flags });
+  return chromium.launch({ executablePath: chromiumPath, args: [...flags] });
 }

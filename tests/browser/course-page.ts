@@ -47,8 +47,10 @@ export async function openCoursePage(
     script = scripts.module,
     ...options
   }: BrowserContextOptions & { readonly script?: string } = {},
+  onFault: (message: string) => void = () => {},
 ): Promise<Page> {
   const page = await browser.newPage({ reducedMotion: "reduce", ...options });
+  page.on("pageerror", (error) => onFault(error.message));
   await page.addInitScript(listening);
   await page.route("**/course.html", (route) =>
     route.fulfill({

@@ -40,8 +40,13 @@ describe.skipIf(chromiumPath === undefined)("elements on somebody else's page", 
   test.each(Object.keys(scripts) as (keyof typeof scripts)[])(
     "the %s script draws all of them, and fetches nothing but the elements' own code",
     async (kind) => {
-      const page = await openCoursePage(browser, all, { script: scripts[kind] });
+      const thrown: string[] = [];
+      const page = await openCoursePage(browser, all, { script: scripts[kind] }, (fault) =>
+        thrown.push(fault),
+      );
       await drawn(page, names.join(","));
+      await page.locator("reed-lip lip-panel").waitFor();
+      expect(thrown).toEqual([]);
       const paths = await page.evaluate(() =>
         performance.getEntriesByType("resource").map(({ name }) => new URL(name).pathname),
       );
@@ -85,6 +90,28 @@ describe.skipIf(chromiumPath === undefined)("elements on somebody else's page", 
     expect(await page.locator(name).evaluate((one) => getComputedStyle(one).backgroundColor)).toBe(
       "rgb(25, 22, 19)",
     );
+    await page.close();
+  });
+
+  test("axe finds nothing where every element stands twice", async () => {
+    const page = await openCoursePage(browser, all + all);
+    await drawn(page, names.join(","));
+    await page.locator("reed-lip lip-panel").nth(1).waitFor();
+    expect(await axeProblems(page)).toEqual([]);
+    await page.close();
+  });
+
+  test("it writes no attribute that the page has not written, and a look that is set is seen", async () => {
+    const { page } = await open("<reed-triangle></reed-triangle>");
+    await drawn(page, "reed-triangle");
+    const element = page.locator("reed-triangle");
+    expect(await element.evaluate((one) => one.getAttributeNames())).toEqual([]);
+    const ground = await element.evaluate(async (one) => {
+      Object.assign(one, { theme: "night" });
+      await (one as unknown as { updateComplete: Promise<unknown> }).updateComplete;
+      return getComputedStyle(one).backgroundColor;
+    });
+    expect(ground).toBe("rgb(25, 22, 19)");
     await page.close();
   });
 
