@@ -1,4 +1,5 @@
 // The whole product in one file: opens from a disk, and asks nobody for anything.
+import { lessonFiles } from "./lesson-files.mjs";
 import { readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
 import { nothingLate, tightStyle, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
@@ -12,7 +13,7 @@ async function appAsScript(root) {
     root,
     configFile: false,
     logLevel: "warn",
-    plugins: [tightTemplates(), withoutRemarks(), nothingLate()],
+    plugins: [lessonFiles(), tightTemplates(), withoutRemarks(), nothingLate()],
     build: {
       write: false,
       target: "es2022",

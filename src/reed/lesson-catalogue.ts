@@ -17,3 +17,14 @@ export function withLessons(text: Catalogue): LessonCatalogue {
 
 /** English with the words of lessons. */
 export const lessonEnglish: LessonCatalogue = withLessons(english);
+
+const named = new WeakMap<LessonCatalogue, Map<string, LessonCatalogue>>();
+
+/** The same words, but for what a triangle's point is called; the same object for the same name. */
+export function withPoint(text: LessonCatalogue, point: string): LessonCatalogue {
+  const known = named.get(text) ?? new Map<string, LessonCatalogue>();
+  named.set(text, known);
+  const whole = known.get(point) ?? { ...text, triangle: { ...text.triangle, point } };
+  known.set(point, whole);
+  return whole;
+}

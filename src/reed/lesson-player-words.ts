@@ -51,7 +51,7 @@ export const lessonPlayerWords = {
   upward: (action: string): string => `Earlier: ${action}`,
   downward: (action: string): string => `Later: ${action}`,
   share: (name: string): string => `${name}, per cent`,
-  toRead: "The point whose shares are to be read",
+  toRead: "Triangle of purposes with the point whose shares are to be read",
   stays: (labels: readonly string[]): string => `These stay as they are: ${labels.join(", ")}.`,
   isFinished: "The reed is finished: cane can be taken away, not put back.",
   atMost: (count: number): string =>

@@ -5,7 +5,7 @@ import type { BlendMap } from "../engine/compile.js";
 import type { Answer, Sureness } from "../lesson/answer.js";
 import type { ExerciseView } from "../lesson/lesson-view.js";
 import { placesAlong, pullLinks } from "../lesson/lesson-way.js";
-import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
+import { lessonEnglish, withPoint, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
 import type { BlendPickedEvent } from "./events.js";
@@ -19,9 +19,6 @@ import { ReedTriangle } from "./reed-triangle.js";
 define("triangle-plane", ReedTriangle);
 define("reed-shares", ReedShares);
 define("reed-drawing", ReedDrawing);
-
-/** On its way for each pull, ms. */
-const pullTime = 420;
 
 /** One and the same at every render. */
 const noWay: readonly Blend[] = [];
@@ -83,9 +80,8 @@ export class LessonPredict extends LitElement {
         <triangle-plane
           .blend=${guess ?? from}
           .ghost=${from}
-          .pointName=${words.guess}
           .greatestHeight=${380}
-          .text=${text}
+          .text=${withPoint(text, words.guess)}
           @blend-picked=${this.#onGuess}
           @gesture-ended=${stop}
         ></triangle-plane>
@@ -133,7 +129,6 @@ export class LessonPredict extends LitElement {
         .chain=${pullLinks(mark.from, mark.pulls)}
         .pinned=${{ blend: mark.guess, label: text.lessons.guess }}
         .way=${this.#way}
-        .travelTime=${pullTime * mark.pulls.length}
         .greatestHeight=${380}
         .text=${text}
       ></triangle-plane>

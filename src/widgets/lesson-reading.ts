@@ -2,7 +2,7 @@ import { LitElement, css, html } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Blend } from "../engine/blend.js";
 import type { ExerciseView } from "../lesson/lesson-view.js";
-import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
+import { lessonEnglish, withPoint, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import { define } from "./define.js";
 import { AnswerPickedEvent } from "./lesson-events.js";
 import { lessonStyle } from "./lesson-style.js";
@@ -61,9 +61,8 @@ export class LessonReading extends LitElement {
         .unread=${!isRead}
         .blend=${given.at}
         .layers=${isRead ? ["readingLines"] : []}
-        .pointName=${text.lessons.toRead}
         .greatestHeight=${380}
-        .text=${text}
+        .text=${withPoint(text, text.lessons.toRead)}
       ></triangle-plane>
       <div class="fields" @change=${this.#onTyped}>
         ${order.map(

@@ -8,7 +8,7 @@ import { place } from "../engine/place.js";
 import { pullChain } from "../engine/pull-chain.js";
 import { pulls } from "../engine/pulls.js";
 import type { LessonReed, ShowBlock } from "../lesson/lesson.js";
-import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
+import { lessonEnglish, withPoint, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import { targets } from "../reed/targets.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
@@ -82,9 +82,9 @@ export class LessonShow extends LitElement {
   override render() {
     const { block } = this;
     return html`<figure>
-      <div class="parts">
-        ${block.cautions ? this.#cautions(block.cautions) : nothing}
-        ${this.#hasReed() ? this.#drawings() : nothing}
+      ${block.cautions ? this.#cautions(block.cautions) : nothing}
+      <div class="parts two">
+        ${this.#hasReed() ? html`<div>${this.#drawings()}</div>` : nothing}
         ${this.#hasReed() && !this.placeless ? this.#triangle() : nothing}
       </div>
       ${block.caption === undefined ? nothing : html`<figcaption>${block.caption}</figcaption>`}
@@ -130,10 +130,18 @@ export class LessonShow extends LitElement {
       .unit=${this.unit}
       .lying=${true}
       .brief=${true}
+      .crop=${this.#crop()}
       .pointed=${pointed}
       .text=${this.text}
       @feature-pointed=${(event: Event) => event.stopPropagation()}
     ></reed-drawing>`;
+  }
+
+  /** Blade alone, unless what is shown is seen end-on. */
+  #crop(): "blade" | undefined {
+    const { values = {}, beside, place: zone } = this.block;
+    const shown = [...Object.keys(values), ...Object.keys(beside?.values ?? {}), zone ?? ""];
+    return shown.some((id) => /Wire$|^opening/.test(id)) ? undefined : "blade";
   }
 
   #triangle() {
@@ -154,7 +162,7 @@ export class LessonShow extends LitElement {
       .layers=${this.unread ? [] : layers}
       .pinned=${beside && { blend: place(map, beside).raw, label }}
       .greatestHeight=${340}
-      .text=${text}
+      .text=${this.unread ? withPoint(text, text.lessons.toRead) : text}
     ></triangle-plane>`;
   }
 

@@ -60,8 +60,6 @@ export class ReedTriangle extends LitElement {
     moves: { type: String },
     still: { type: Boolean },
     unread: { type: Boolean },
-    pointName: { attribute: false },
-    travelTime: { attribute: false },
     text: { attribute: false },
     greatestHeight: { type: Number, attribute: "greatest-height" },
     layoutWidth: { state: true },
@@ -88,11 +86,7 @@ export class ReedTriangle extends LitElement {
   /** A picture only: nothing can be moved. */
   declare still: boolean;
   /** Without the shares, because they are what is to be read. */
-  declare unread: boolean;
-  /** What the point is called where it is not the reed's own. */
-  declare pointName: string;
-  /** How long the point is on its way, ms. */
-  declare travelTime: number | undefined;
+  declare unread: boolean | undefined;
   declare text: TriangleWords;
   /** Keeps the drawing from growing taller than this, px at the usual text size of 16 px. */
   declare greatestHeight: number;
@@ -114,8 +108,6 @@ export class ReedTriangle extends LitElement {
     this.way = [];
     this.moves = "point";
     this.still = false;
-    this.unread = false;
-    this.pointName = "";
     this.text = triangleWords;
     this.greatestHeight = 640;
     this.layoutWidth = 480;
@@ -125,8 +117,7 @@ export class ReedTriangle extends LitElement {
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (this.advice && !this.#isDressed) this.#dress(this.advice);
-    if (changed.has("way"))
-      this.#travel.start(this.#drag.isDragging ? [] : this.way, this.travelTime);
+    if (changed.has("way")) this.#travel.start(this.#drag.isDragging ? [] : this.way);
   }
 
   /** Advice brings its style with it, once. */
@@ -143,7 +134,7 @@ export class ReedTriangle extends LitElement {
         part="plane"
         tabindex=${this.still ? nothing : 0}
         role="group"
-        aria-label=${this.moves === "aim" ? this.text.target.ownShares : this.pointName || this.text.triangle.point}
+        aria-label=${this.moves === "aim" ? this.text.target.ownShares : this.text.triangle.point}
         aria-describedby="help"
         @keydown=${this.#onKey}
         @blur=${this.#endKeys}
@@ -201,7 +192,7 @@ export class ReedTriangle extends LitElement {
 
   /** What it shows, in words. */
   get description(): string {
-    if (this.unread) return `${this.text.triangle.title}. ${this.pointName}.`;
+    if (this.unread) return this.text.triangle.point;
     return describeTriangle(this, this.text);
   }
 

@@ -2,7 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { alongWay } from "../drawing/along-way.js";
 import type { Blend } from "../engine/blend.js";
 
-/** How long the point is on its way unless its owner says, ms. */
+/** How long the point is on its way, ms. */
 const travelTime = 280;
 
 /** Lets a point be seen on its way along pulls; under reduced motion it is there at once. */
@@ -18,13 +18,13 @@ export class Travel implements ReactiveController {
   }
 
   /** Sets out along places in order; a way of one place is none. */
-  start(way: readonly Blend[], milliseconds = travelTime): void {
+  start(way: readonly Blend[]): void {
     this.stop();
     if (way.length < 2 || isMotionReduced()) return;
     const begin = performance.now();
     this.at = way[0];
     const go = (now: number): void => {
-      const share = (now - begin) / milliseconds;
+      const share = (now - begin) / travelTime;
       this.at = share < 1 ? alongWay(way, eased(share)) : undefined;
       this.#host.requestUpdate();
       if (share < 1) this.#frame = requestAnimationFrame(go);

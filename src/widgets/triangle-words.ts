@@ -10,8 +10,6 @@ const order = ["high", "low", "loud"] as const;
 /** What is drawn on a triangle. */
 export interface Drawn {
   readonly blend: Blend | undefined;
-  /** What the point is called where it is not the reed's own. */
-  readonly pointName?: string;
   readonly target: DrawnTarget | undefined;
   readonly pinned: DrawnReed | undefined;
   readonly layers: readonly Layer[];
@@ -30,7 +28,7 @@ export function describeTriangle(drawn: Drawn, text: TriangleWords): string {
   const near = blend && nearestBlend(blend);
   const parts = [
     `${words.title}.`,
-    near ? `${drawn.pointName || words.point}: ${shares(near)}.` : words.noPoint,
+    near ? `${words.point}: ${shares(near)}.` : words.noPoint,
     near && blendDistance(near, blend) > 0.01 ? words.pointOutside : "",
     target ? words.aimAt(target.label, shares(target.blend)) : "",
     pinned ? words.aimAt(words.pinned(pinned.label), shares(nearestBlend(pinned.blend))) : "",
