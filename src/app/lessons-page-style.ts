@@ -4,6 +4,7 @@ import { css } from "lit";
 export const lessonsPageStyle = css`
   :host {
     display: block;
+    width: 100%;
     max-width: 60rem;
     margin-inline: auto;
   }

@@ -137,6 +137,7 @@ function rangeWords({ min, max, unit }: NamedRange): string {
 /** Every word that the screens say in English: one catalogue a language. */
 export const english = {
   ...triangleWords,
+  percent: (share: number): string => withMinus(triangleWords.percent(share)),
   productName: "Reedpoint",
   /** A difference of shares in percentage points: "+3". */
   signedPoints: (share: number): string =>

@@ -1,5 +1,4 @@
 import type { Purpose } from "../engine/model.js";
-import { withMinus } from "./percentage-words.js";
 
 const percent = new Intl.NumberFormat("en-GB", { style: "percent", maximumFractionDigits: 0 });
 
@@ -20,8 +19,7 @@ export const triangleWords = {
   corners: { high: "High register", low: "Soft and low", loud: "Full volume" } as Readonly<
     Record<Purpose, string>
   >,
-  percent: (share: number): string =>
-    withMinus(percent.format(Math.abs(share) < 0.005 ? 0 : share)),
+  percent: (share: number): string => percent.format(Math.abs(share) < 0.005 ? 0 : share),
   list: (words: readonly string[]): string => list.format(words),
 
   triangle: {
@@ -45,7 +43,7 @@ export const triangleWords = {
     outside: "outside",
     pinned: (name: string): string => `Pinned: ${name}`,
     noPoint: "No point yet: the readings so far cannot place the reed.",
-    nothingToMove: "There is no point to move yet: enter a few readings first.",
+    nothingToMove: "No point to move yet: enter a few readings first.",
   },
   target: {
     own: "My own target",

@@ -59,7 +59,7 @@ export class ReedTriangle extends LitElement {
     way: { attribute: false },
     moves: { type: String },
     still: { type: Boolean },
-    unread: { type: Boolean },
+    unread: {},
     text: { attribute: false },
     greatestHeight: { type: Number, attribute: "greatest-height" },
     layoutWidth: { state: true },
