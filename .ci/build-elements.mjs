@@ -4,9 +4,15 @@ import { createHash } from "node:crypto";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
 import { writeManifest } from "./manifest.mjs";
-import { nothingLate, tightStyle, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
+import {
+  nothingLate,
+  tightStyle,
+  tightTemplates,
+  withoutAppWords,
+  withoutRemarks,
+} from "./tight-templates.mjs";
 
-const plugins = [tightTemplates(), withoutRemarks()];
+const plugins = [tightTemplates(), withoutRemarks(), withoutAppWords()];
 
 function libraryBuild(root, lib, output, more = [], outDir = "dist/elements") {
   return build({
