@@ -2,7 +2,7 @@ import { defineConfig } from "vitest/config";
 import { lessonFiles } from "./.ci/lesson-files.mjs";
 import { tightTemplates, withoutRemarks } from "./.ci/tight-templates.mjs";
 
-const unit = ["engine", "acoustics", "reed", "book", "lesson", "guards", "tables", "app"];
+const unit = ["engine", "acoustics", "reed", "book", "lesson", "guards", "tables", "app", "embed"];
 const dom = ["drawing", "widgets", "scenes"];
 
 export default defineConfig({

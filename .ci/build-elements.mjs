@@ -4,7 +4,13 @@ import { createHash } from "node:crypto";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
 import { writeManifest } from "./manifest.mjs";
-import { nothingLate, tightStyle, tightTemplates, withoutRemarks } from "./tight-templates.mjs";
+import {
+  nothingLate,
+  tightStyle,
+  tightTemplates,
+  withoutAppWords,
+  withoutRemarks,
+} from "./tight-templates.mjs";
 
 const plugins = [tightTemplates(), withoutRemarks()];
 
@@ -33,7 +39,7 @@ function libraryBuild(root, lib, output, more = [], outDir = "dist/elements") {
 }
 
 /** One file, whatever is imported later: it must work where a page may fetch nothing more. */
-function buildClassic(root, source, file, outDir) {
+function buildClassic(root, source, file, { outDir, more = [withoutAppWords()] } = {}) {
   return libraryBuild(
     root,
     {
@@ -43,7 +49,7 @@ function buildClassic(root, source, file, outDir) {
       fileName: () => file,
     },
     { codeSplitting: false },
-    [nothingLate()],
+    [nothingLate(), ...more],
     outDir,
   );
 }
@@ -54,6 +60,7 @@ function buildModule(root, name, source) {
     root,
     { entry: { [name]: `src/embed/${source}.ts` }, formats: ["es"] },
     { chunkFileNames: `parts/${name}-[name]-[hash].js` },
+    [withoutAppWords()],
   );
 }
 
@@ -88,7 +95,8 @@ export async function buildElements(root) {
 
 /** The page that stands in other people's frames; classic, for a sandbox and a file load no modules. */
 export async function buildFrame(root) {
-  await buildClassic(root, "frame-page", "frame.js", "dist/assets");
+  // A link may hold a reed that has failed a look before measuring: the words for that are the guided sheet's.
+  await buildClassic(root, "frame-page", "frame.js", { outDir: "dist/assets", more: [] });
   const styles = ["src/app/page.css", "src/embed/frame.css"];
   const style = styles.map((file) => tightStyle(readFileSync(root + file, "utf8"))).join("");
   writeFileSync(`${root}dist/assets/frame.css`, `${style}\n`);

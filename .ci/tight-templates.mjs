@@ -60,3 +60,23 @@ export function nothingLate() {
     },
   };
 }
+
+/** Groups of the catalogue that no element shows: the guided sheet, and the dialog that makes snippets. */
+const words = ["measure: measureWords,", "embed: embedWords,"];
+
+/** A vite plugin for elements: they do not carry the words of pages that only the app has. */
+export function withoutAppWords() {
+  return {
+    name: "without-app-words",
+    enforce: "pre",
+    transform(code, id) {
+      if (!id.endsWith("/src/reed/catalogue.ts")) return undefined;
+      return { code: words.reduce(withoutGroup, code), map: null };
+    },
+  };
+}
+
+function withoutGroup(code, group) {
+  if (!code.includes(group)) throw new Error(`without-app-words: no "${group}" in the catalogue`);
+  return code.replace(group, "");
+}

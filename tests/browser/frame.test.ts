@@ -235,6 +235,24 @@ describe.skipIf(chromiumPath === undefined)("the frame page", () => {
     },
   );
 
+  test.each([
+    ["a reed that has failed a look", `${heron}&unsound=wires`],
+    ["a link that nobody can read", "v=1&model=bassoon&values=1.2&target=%FF&page=<b>"],
+    ["a link of another version", "v=9"],
+    ["no link", ""],
+  ])("%s opens without a fault", async (_what, code) => {
+    const page = await usual.newPage();
+    const faults: string[] = [];
+    page.on("pageerror", (error) => faults.push(error.message));
+    for (const show of ["bench", "triangle", "lamp", "lip", "stand-ins", "plan"]) {
+      await page.goto(`${inject("appUrl")}frame.html?show=${show}#${code}`);
+      await page.locator(`reed-${show} .frame > *`).first().waitFor();
+      await page.waitForTimeout(200);
+    }
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
   test("reset brings back the reed of the address", async () => {
     const page = await usual.newPage();
     await page.goto(`${inject("appUrl")}frame.html#${heron}`);

@@ -1,0 +1,2 @@
+/** The hash that a page can pin a script by. */
+export function integrityOf(path: string): string;
