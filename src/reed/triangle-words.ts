@@ -43,7 +43,7 @@ export const triangleWords = {
     outside: "outside",
     pinned: (name: string): string => `Pinned: ${name}`,
     noPoint: "No point yet: the readings so far cannot place the reed.",
-    nothingToMove: "No point to move yet: enter a few readings first.",
+    nothingToMove: "No point to move yet: enter readings first.",
   },
   target: {
     own: "My own target",
