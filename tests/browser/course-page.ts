@@ -34,7 +34,7 @@ export interface Heard {
 
 const listening = `
   window.heard = [];
-  for (const type of ["input", "change", "reed-target-picked", "reed-step-done", "reed-stand-in-tried"])
+  for (const type of ["input", "change", "reed-target-picked", "reed-step-done", "reed-stand-in-tried", "reed-lips-moved"])
     document.addEventListener(type, (event) =>
       window.heard.push({ type, from: event.target.id || event.target.localName, detail: event.detail }));
 `;

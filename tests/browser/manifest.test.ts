@@ -108,9 +108,17 @@ describe.skipIf(chromiumPath === undefined)("the manifest of the elements", () =
     await page.locator("reed-bench reed-feature-row#wings .name").click();
     await page.locator("reed-bench reed-feature-row#wings .ask").click();
     await page.locator("reed-bench .try").first().click();
+    await page.locator("reed-lip lip-panel input[type=range]").first().focus();
+    await page.keyboard.press("ArrowRight");
+    await page
+      .locator("reed-lip lip-panel")
+      .getByRole("button", { name: "Pin to compare" })
+      .or(page.locator("reed-lip").getByRole("button", { name: "Pin to compare" }))
+      .first()
+      .click();
     const real = new Set((await heard(page)).map(({ from, type }) => `${from} ${type}`));
     for (const { tagName, events } of declarations.filter(({ tagName: tag }) =>
-      ["reed-plan", "reed-stand-ins", "reed-bench"].includes(tag),
+      ["reed-plan", "reed-stand-ins", "reed-bench", "reed-lip"].includes(tag),
     ))
       expect(sorted(events)).toEqual(
         [...real]
