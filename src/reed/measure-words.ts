@@ -1,3 +1,4 @@
+import { wireWords } from "./wire-words.js";
 import type { FeatureId } from "../engine/model.js";
 import type { Place } from "./measuring-steps.js";
 import { bassoonSymptoms } from "./symptoms.js";
@@ -175,8 +176,7 @@ export const measureWords = {
     mean: (value: string, count: number): string => `Mean of ${count}: ${value}`,
     repeats:
       "Three or more readings of one place replace the gauge's usual error by their own scatter.",
-    cannotRead: (typed: string): string =>
-      `“${typed}” is no number; allowed: a number, with or without a unit.`,
+    cannotRead: wireWords.cannotRead,
     choose: "Which picture is most like it?",
     pictures: [
       "0: closes as one curve",
@@ -261,8 +261,8 @@ export const measureWords = {
     where: "Where and how",
     usual: "Usual",
     reading: "Readings",
-    height: "height",
-    width: "width",
+    height: wireWords.height,
+    width: wireWords.width,
     soaked: "soaked",
     dry: "dry",
     zero: "zero checked",

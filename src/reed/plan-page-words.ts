@@ -1,3 +1,4 @@
+import { wireWords } from "./wire-words.js";
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
 /** Terms for more and less of a feature, as the trade says them of a choice. */
@@ -52,6 +53,7 @@ export const planPageWords = {
   },
 
   plan: {
+    wireReadings: wireWords,
     pick: "Pick a part to play: then the way there is worked out, as steps and as arrows on the triangle.",
     noPlace: "The readings so far cannot place the reed, so there is no plan yet.",
     working: "Worked out anew when the point rests …",

@@ -38,7 +38,8 @@ export function wireReading(
   if (lengths.includes("")) return { value: undefined, problem: text.planPage.plan.wireNeedsBoth };
   const [tall, wide] = lengths.map((one) => typedValue({ ...feature, unit: "mm" }, one, unit));
   const bad = [tall, wide].findIndex((one) => one === undefined || !(one > 0));
-  if (bad >= 0) return { value: undefined, problem: text.measure.step.cannotRead(lengths[bad]!) };
+  if (bad >= 0)
+    return { value: undefined, problem: text.planPage.plan.wireReadings.cannotRead(lengths[bad]!) };
   const { problem } = typedReading(feature, String(tall! / wide!), undefined, unit, text);
   if (problem === "") return { value: tall! / wide!, problem };
   return {

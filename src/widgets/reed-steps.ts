@@ -126,7 +126,7 @@ export class ReedSteps extends LitElement {
         const feature = this.model.features.find((one) => one.id === id)!;
         const expected = readingText(feature, note.values[id]!, unit, text);
         const line = html`<span class="line"></span>`;
-        const { height, width } = text.measure.paper;
+        const { height, width } = text.planPage.plan.wireReadings;
         return html`<span
           >${feature.label}
           ${isWire(id) ? html`${height} ${line} ${width} ${line}` : html`${line} ${unitSign(feature, unit, text)}`}
