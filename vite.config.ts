@@ -10,6 +10,8 @@ export default defineConfig({
   base: "./",
   plugins: [lessonFiles(), tightTemplates(), withoutRemarks()],
   build: { target: "es2022" },
+  // The other pages of the product stand on built files, which the development server does not have.
+  optimizeDeps: { entries: ["index.html"] },
   test: {
     reporters: ["default", "./.ci/closing-line-reporter.mjs"],
     projects: [

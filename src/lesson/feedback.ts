@@ -83,10 +83,7 @@ function onPredict(
   sure: Sureness | undefined,
   telling: Telling,
 ): Feedback {
-  const { feedback, predict: words } = {
-    feedback: telling.text.lessons.feedback,
-    predict: telling.text.lessons.feedback.predict,
-  };
+  const { points, predict: words } = telling.text.lessons.feedback;
   const { right, move, outcome, direction, length, distance } = mark;
   const grade = right
     ? "right"
@@ -94,13 +91,13 @@ function onPredict(
       ? "wrong"
       : "partly";
   const way = pullDirection(move);
-  const by = way ? feedback.points(Math.abs(move[order.indexOf(way.purpose)]!)) : "";
+  const by = way ? points(Math.abs(move[order.indexOf(way.purpose)]!)) : "";
   const apart = distance / Math.SQRT2;
   const says = [
     way ? words.outcome(way.way, way.purpose, by) : words.hardly,
     outcome.some((share) => share < -1e-9) ? words.outside : "",
     `${words.direction[direction]}${direction === "none" ? "" : words.length[length]}.`,
-    apart < onTheSpot ? words.onTheSpot : words.distance(feedback.points(apart)),
+    apart < onTheSpot ? words.onTheSpot : words.distance(points(apart)),
     ...mark.pulls.slice(0, 3).map(({ feature }) => cornersOf(feature, telling)),
     sure === 3 && grade === "wrong" ? words.sureAndWrong : "",
     sure === 1 && grade === "right" ? words.guessedRight : "",
@@ -109,14 +106,14 @@ function onPredict(
 }
 
 /** Why a change leads where it leads: what the three corner reeds have there. */
-function cornersOf(id: FeatureId, telling: Telling): string {
+export function cornersOf(id: FeatureId, telling: Telling): string {
   const { text, map } = telling;
   const { label, corners } = map.model.features.find((one) => one.id === id)!;
   const [high, low, loud] = order.map((purpose) => shown(id, corners[purpose], telling));
   return text.lessons.feedback.cornersAre(label, high!, low!, loud!);
 }
 
-function shown(id: FeatureId, value: number, { map, unit, text }: Telling): string {
+export function shown(id: FeatureId, value: number, { map, unit, text }: Telling): string {
   return readingWithUnit(
     map.model.features.find((one) => one.id === id)!,
     value,
@@ -155,13 +152,8 @@ function pullsOf(
 }
 
 /** "27.3 → 26.3 mm" */
-export function changeText(
-  id: FeatureId,
-  before: number,
-  after: number,
-  telling: Omit<Telling, "actions">,
-): string {
-  const [a, b] = [before, after].map((value) => shown(id, value, telling as Telling));
+function changeText(id: FeatureId, before: number, after: number, telling: Telling): string {
+  const [a, b] = [before, after].map((value) => shown(id, value, telling));
   const [, unit = ""] = /( [a-z]+)$/.exec(a!) ?? [];
   return `${unit ? a!.slice(0, -unit.length) : a} → ${b}`;
 }
@@ -171,9 +163,10 @@ function onRecipe(mark: RecipeMark, { from }: ExerciseView, telling: Telling): F
   const { right, there, moved, heldButMoved, outside, tooMany } = mark;
   const grade = right ? "right" : there ? "partly" : "wrong";
   const reached = mark.kind === "aim" ? words.there : words.asIfWhole;
-  const within = telling.text.lessons.feedback.points(mark.within / Math.SQRT2);
   const says = [
-    there ? reached : words.away(points(mark.distance / Math.SQRT2), within),
+    there
+      ? reached
+      : words.away(points(mark.distance / Math.SQRT2), points(mark.within / Math.SQRT2)),
     moved.length === 0 ? words.stayed : "",
     tooMany ? words.tooMany(labelsOf(moved, telling), mark.mostFeatures) : "",
     heldButMoved.length > 0 ? words.heldButMoved(labelsOf(heldButMoved, telling)) : "",

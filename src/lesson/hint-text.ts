@@ -1,8 +1,7 @@
-import { actionNames, type Telling } from "./feedback.js";
+import { actionNames, cornersOf, shown, type Telling } from "./feedback.js";
 import type { Hint } from "./hints.js";
 import type { Given } from "./lesson-view.js";
 import type { FeatureId, Values } from "../engine/model.js";
-import { readingWithUnit } from "../reed/reading-text.js";
 import { differs } from "./exercise-reed.js";
 
 /**
@@ -22,7 +21,7 @@ export function hintText(
     case "lookAt":
       return words.lookAt(hint.features.map((id) => featureOf(id, telling).label.toLowerCase()));
     case "compareCorners":
-      return words.compareCorners(hint.features.map((id) => cornersLine(id, telling)));
+      return words.compareCorners(hint.features.map((id) => cornersOf(id, telling)));
     case "move":
       return words.move(hint.feature, featureOf(hint.feature, telling).label, hint.more);
     case "recipe":
@@ -49,21 +48,11 @@ function featureOf(id: FeatureId, { map }: Telling) {
   return map.model.features.find((one) => one.id === id)!;
 }
 
-function cornersLine(id: FeatureId, telling: Telling): string {
-  const { label, corners } = featureOf(id, telling);
-  const [high, low, loud] = (["high", "low", "loud"] as const).map((one) =>
-    readingWithUnit(featureOf(id, telling), corners[one], telling.unit, telling.text),
-  );
-  return telling.text.lessons.feedback.cornersAre(label, high!, low!, loud!);
-}
-
 /** "blade length 26.6 mm": only what is to be moved. */
 function recipeParts(values: Values, from: Values, telling: Telling): string[] {
   return telling.map.features
     .filter((id) => differs(values[id]!, from[id]!))
-    .map((id) => {
-      const feature = featureOf(id, telling);
-      const value = readingWithUnit(feature, values[id]!, telling.unit, telling.text);
-      return `${feature.label.toLowerCase()} ${value}`;
-    });
+    .map(
+      (id) => `${featureOf(id, telling).label.toLowerCase()} ${shown(id, values[id]!, telling)}`,
+    );
 }
