@@ -1,6 +1,6 @@
 import { css } from "lit";
 
-/** The list of lessons, and the frame around an open one. */
+/** The list of lessons, and the way back to it. */
 export const lessonsPageStyle = css`
   :host {
     display: block;
@@ -51,48 +51,11 @@ export const lessonsPageStyle = css`
   .lesson .soft {
     margin: 0;
   }
-  .top {
+  .back {
     margin-bottom: 0.6rem;
   }
-  .top .title {
-    margin-top: 0.6rem;
-  }
-  nav {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.4rem;
-    margin-bottom: 1.2rem;
-  }
-  .step {
-    min-width: 2.75rem;
-    min-height: 2.75rem;
-    border-radius: 50%;
-  }
-  .step[aria-current] {
-    border-color: var(--accent);
-    border-width: 2px;
-    font-weight: 650;
-  }
-  .ways {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.8rem;
-    align-items: center;
-    margin-top: 1.6rem;
-    padding-top: 1rem;
-    border-top: 1px solid var(--rule);
-  }
-  .ways button {
-    min-height: 2.75rem;
-  }
-  .next {
-    border-color: var(--accent);
-    font-weight: 600;
-  }
   @media print {
-    nav,
-    .ways,
-    .top button {
+    .back {
       display: none;
     }
   }

@@ -1,4 +1,5 @@
 import type { Answer } from "../lesson/answer.js";
+import type { LessonState } from "../lesson/lesson-state.js";
 
 const upward = { bubbles: true, composed: true } as const;
 
@@ -19,5 +20,30 @@ export class ExerciseAskedEvent extends Event {
     super("exercise-asked", upward);
     this.exercise = exercise;
     this.what = what;
+  }
+}
+
+/** A student has worked on a lesson: the run as it is now, and what a screen reader should hear of it. */
+export class LessonWorkedEvent extends Event {
+  readonly run: LessonState;
+  readonly says: string;
+  /** The exercise that has just been handed in. */
+  readonly handedIn: string | undefined;
+  constructor(run: LessonState, says: string, handedIn: string | undefined) {
+    super("lesson-worked", upward);
+    this.run = run;
+    this.says = says;
+    this.handedIn = handedIn;
+  }
+}
+
+/** Another step of a lesson is to be shown. */
+export class StepAskedEvent extends Event {
+  readonly step: number;
+  readonly says: string;
+  constructor(step: number, says: string) {
+    super("step-asked", upward);
+    this.step = step;
+    this.says = says;
   }
 }

@@ -7,6 +7,7 @@ const rows = [
   ["lesson", "book"],
   ["drawing"],
   ["widgets"],
+  ["scorm"],
   ["app", "lib"],
   ["embed"],
 ];
@@ -18,6 +19,8 @@ const packageRows: Readonly<Record<string, string>> = {
   micromark: "lesson",
   d3: "drawing",
   lit: "widgets",
+  idb: "app",
+  fflate: "scorm",
 };
 
 /** The reader and writer of separated values: the one part of d3 that the reed book may use. */
