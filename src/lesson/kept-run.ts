@@ -23,8 +23,12 @@ export function keptRun(lesson: Lesson, kept: unknown): LessonState {
     const sound = soundExercise(lesson, id, state);
     return sound ? [[id, sound] as const] : [];
   });
-  const step = typeof kept["step"] === "number" ? kept["step"] : 0;
-  return { ...lessonState(lesson, step), exercises: Object.fromEntries(exercises) };
+  const { step, day } = kept;
+  return {
+    ...lessonState(lesson, typeof step === "number" ? step : 0),
+    exercises: Object.fromEntries(exercises),
+    ...(isDay(day) ? { day } : {}),
+  };
 }
 
 function soundExercise(lesson: Lesson, id: string, kept: unknown): ExerciseState | undefined {
@@ -53,6 +57,11 @@ function answerFrom(kept: unknown): Answer | undefined {
     (kind === "choose" && typeof option === "number") ||
     ((kind === "aim" || kind === "stand-in") && isRecord(values));
   return isShaped ? (kept as unknown as Answer) : undefined;
+}
+
+/** Days since 1 January 1970. */
+export function isDay(value: unknown): value is number {
+  return Number.isInteger(value) && (value as number) > 0 && (value as number) < 1e6;
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

@@ -18,6 +18,8 @@ export interface LessonState {
   readonly step: number;
   /** By step and block: "2.1". */
   readonly exercises: Readonly<Record<string, ExerciseState>>;
+  /** The day on which an answer was last handed in, counted from 1 January 1970; absent before the first. */
+  readonly day?: number;
 }
 
 /** What a student does. */

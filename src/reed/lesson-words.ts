@@ -10,6 +10,12 @@ const signed = new Intl.NumberFormat("en-GB", {
   signDisplay: "exceptZero",
 });
 
+/** A value of a file as a sentence can carry it. */
+function shownValue(value: unknown): string {
+  const text = JSON.stringify(value) ?? typeof value;
+  return text.length > 60 ? `${text.slice(0, 59)}…` : text;
+}
+
 /** Three shares of a move: "high +0.051, low −0.030, loud −0.021". */
 function pullText([high, low, loud]: Triple): string {
   const [a, b, c] = [high, low, loud].map((share) => signed.format(share).replace("-", "−"));
@@ -60,6 +66,14 @@ export const lessonWords = {
   },
   faults: { ...readingFaults, ...modelFaults, ...lessonFaults },
   computed,
+  progress: {
+    noProgress: (file: string, format: string): string =>
+      `${file}: this is no file of progress; allowed is one that was saved here, which says "format": "${format}".`,
+    version: (file: string, found: unknown, allowed: number): string =>
+      `${file}: version is ${shownValue(found)}, but this page reads version ${allowed}.`,
+    wrong: (file: string, path: string, found: unknown, allowed: string): string =>
+      `${file}: ${path} ${found === undefined ? "is missing" : `is ${shownValue(found)}`}, but must be ${allowed}. That part is left out.`,
+  },
   summary: (file: string, steps: number, exercises: number, minutes: number, problems: number) =>
     `${file}: ${steps} steps, ${exercises} exercises, ${minutes} minutes, ` +
     (problems === 0 ? "no problem" : problems === 1 ? "1 problem" : `${problems} problems`),
