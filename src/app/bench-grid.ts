@@ -117,7 +117,8 @@ export class BenchGrid extends LitElement {
       class="wide"
       .model=${state.model}
       .open=${state.present.bench.lesson}
-      .runs=${state.runs}
+      .progress=${state.progress}
+      .file=${state.lessonFile}
       .unit=${state.present.bench.unit}
       .narrow=${this.room.narrow}
       .text=${this.text}

@@ -4,6 +4,7 @@ import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-stat
 import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js";
 import { onlySheet, pinned, swapped, unpinned, type Moment } from "./moment.js";
 import type { LessonState } from "../lesson/lesson-state.js";
+import type { Progress } from "../lesson/progress.js";
 import { newBench, type Bench, type Layer, type OpenLesson, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
@@ -11,6 +12,16 @@ import { step, viewed } from "./undo-step.js";
 import { isReedAction, reduceReed, withChange } from "./reduce-reed.js";
 
 export { followPoint, startState } from "./reduce-reed.js";
+
+/** A lesson file as it was read. */
+export interface LessonFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** The id of the lesson that a file holds, and that of a review, in a link. */
+export const fileLesson = "file";
+export const reviewLessonId = "review";
 
 /** The one state of the bench page. */
 export interface BenchState {
@@ -24,8 +35,10 @@ export interface BenchState {
   readonly before?: Pick<BenchState, "present" | "past" | "future">;
   /** What is asked, tried and looked at of stand-ins, plans, qualities and troubles. */
   readonly advice: AdviceState;
-  /** How far each lesson is, by its id: no step of undo, for a locked guess stays locked. */
-  readonly runs?: Readonly<Record<string, LessonState>>;
+  /** How far the lessons are: no step of undo, for a locked guess stays locked. */
+  readonly progress?: Progress;
+  /** A lesson file that was opened in the page. */
+  readonly lessonFile?: LessonFile;
 }
 
 /** Everything a user can do to a bench. */
@@ -51,6 +64,8 @@ export type BenchAction =
       readonly run: LessonState;
       readonly says: string;
     }
+  | { readonly type: "progress-set"; readonly progress: Progress; readonly says: string }
+  | { readonly type: "lesson-file-opened"; readonly file: LessonFile; readonly says: string }
   | { readonly type: "target-set"; readonly target: string }
   | { readonly type: "aim-moved"; readonly aim: Blend; readonly gesture?: string }
   | { readonly type: "reed-pinned" }
@@ -90,7 +105,11 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
     case "lesson-opened":
       return viewed(state, { lesson: action.lesson });
     case "lesson-worked":
-      return { ...state, runs: { ...state.runs, [action.id]: action.run } };
+      return withRun(state, action);
+    case "progress-set":
+      return { ...state, progress: action.progress };
+    case "lesson-file-opened":
+      return withLessonFile(state, action.file);
     case "page-set":
       return viewed(state, { page: action.page });
     case "reed-pinned":
@@ -111,6 +130,23 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       if (isReedAction(action)) return reduceReed(state, action);
       return isSheetAction(action) ? sheetWritten(state, action) : reduceAdvice(state, action);
   }
+}
+
+function withRun(
+  state: BenchState,
+  { id, run }: { readonly id: string; readonly run: LessonState },
+): BenchState {
+  const { progress } = state;
+  return { ...state, progress: { ...progress, runs: { ...progress?.runs, [id]: run } } };
+}
+
+/** The same file again is one that its author has mended: the step stays, the answers are those of another text. */
+function withLessonFile(state: BenchState, lessonFile: LessonFile): BenchState {
+  const { lesson } = state.present.bench;
+  const isAgain = lesson?.id === fileLesson && state.lessonFile?.name === lessonFile.name;
+  const opened = viewed(state, { lesson: { id: fileLesson, step: isAgain ? lesson.step : 0 } });
+  const { [fileLesson]: _old, ...runs } = state.progress?.runs ?? {};
+  return { ...opened, lessonFile, progress: { ...state.progress, runs } };
 }
 
 function sheetWritten(state: BenchState, action: SheetAction): BenchState {

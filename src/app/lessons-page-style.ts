@@ -1,6 +1,6 @@
 import { css } from "lit";
 
-/** The list of lessons, and the way back to it. */
+/** The frame around list, lesson and review. */
 export const lessonsPageStyle = css`
   :host {
     display: block;
@@ -8,54 +8,33 @@ export const lessonsPageStyle = css`
     max-width: 60rem;
     margin-inline: auto;
   }
-  .title {
-    font-size: 1.5rem;
-  }
-  .title:focus {
-    outline: none;
-  }
   .soft {
-    max-width: 38em;
-    margin: 0.2rem 0 0.8rem;
     color: var(--ink-soft);
     font-size: 0.875rem;
   }
-  .lessons {
-    display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr));
-    gap: 0.8rem;
-    margin: 0;
-    padding: 0;
-    list-style: none;
-    counter-reset: lesson;
-  }
-  .lesson {
-    display: grid;
-    gap: 0.3rem;
-    align-content: start;
-    width: 100%;
-    height: 100%;
-    padding: 0.8rem 1rem;
-    border-color: var(--rule);
-    border-radius: 10px;
-    text-align: start;
-    counter-increment: lesson;
-  }
-  .lesson strong {
-    font-family: var(--serif);
-    font-size: 1.0625rem;
-  }
-  .lesson strong::before {
-    content: counter(lesson) ". ";
-  }
-  .lesson .soft {
-    margin: 0;
-  }
   .back {
+    min-height: 2.75rem;
     margin-bottom: 0.6rem;
   }
+  .shelf {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 22rem), 1fr));
+    gap: 1.2rem 2rem;
+    margin-top: 1.6rem;
+    padding-top: 1.2rem;
+    border-top: 1px solid var(--rule);
+  }
+  .told {
+    color: var(--loud-word);
+    font-weight: 600;
+  }
+  .dropping {
+    outline: 3px dashed var(--accent);
+    outline-offset: 0.4rem;
+  }
   @media print {
-    .back {
+    .back,
+    .shelf {
       display: none;
     }
   }

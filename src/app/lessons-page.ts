@@ -1,8 +1,10 @@
-import { LitElement, html, type PropertyValues } from "lit";
+import { LitElement, html, nothing, type PropertyValues } from "lit";
 import type { ReedModel } from "../engine/model.js";
 import { keptRun } from "../lesson/kept-run.js";
 import type { Lesson } from "../lesson/lesson.js";
 import { reduceLesson, type LessonState } from "../lesson/lesson-state.js";
+import { mergedProgress, noProgress, type Progress } from "../lesson/progress.js";
+import { reviewGap } from "../lesson/review.js";
 import type { OpenLesson } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { withLessons, type LessonCatalogue } from "../reed/lesson-catalogue.js";
@@ -12,16 +14,32 @@ import type { LessonWorkedEvent, StepAskedEvent } from "../widgets/lesson-events
 import { LessonPlayer } from "../widgets/lesson-player.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import type { BenchAction } from "./bench-state.js";
+import { fileLesson, reviewLessonId, type BenchAction, type LessonFile } from "./bench-state.js";
+import { calendarDay } from "./calendar-day.js";
+import { LessonFileDrop, type FilePickedEvent } from "./lesson-file-drop.js";
+import { LessonList, type LessonPickedEvent } from "./lesson-list.js";
+import { LessonReview, type ReviewWorkedEvent } from "./lesson-review.js";
+import { LessonSource } from "./lesson-source.js";
 import { lessonsPageStyle } from "./lessons-page-style.js";
-import { loadLesson, shippedLessons, type LessonHead } from "./shipped-lessons.js";
+import { newReview } from "./new-review.js";
+import { ProgressKeeper } from "./progress-keeper.js";
+import { ProgressPanel, type ProgressWish, type ProgressWishedEvent } from "./progress-panel.js";
+import { smallText } from "./small-text.js";
+import { LessonProblems } from "./lesson-problems.js";
+
+const mostLessonBytes = 1_000_000;
 
 define("lesson-player", LessonPlayer);
+define("lesson-list", LessonList);
+define("lesson-review", LessonReview);
+define("lesson-file-drop", LessonFileDrop);
+define("lesson-problems", LessonProblems);
+define("progress-panel", ProgressPanel);
 
 /**
- * The lessons: their list, or the one that is open.
+ * The lessons: their list, the one that is open, or a review.
  *
- * @fires bench-action - a lesson or a step is opened, an exercise is worked on
+ * @fires bench-action - a lesson or a step is opened, an exercise is worked on, progress is taken in or erased
  */
 export class LessonsPage extends LitElement {
   static override styles = [look, lessonsPageStyle];
@@ -29,115 +47,246 @@ export class LessonsPage extends LitElement {
   static override properties = {
     model: { attribute: false },
     open: { attribute: false },
-    runs: { attribute: false },
+    progress: { attribute: false },
+    file: { attribute: false },
     unit: { type: String },
     text: { attribute: false },
-    lesson: { state: true },
-    trouble: { state: true },
+    dropping: { state: true },
+    told: { state: true },
   };
 
   declare model: ReedModel;
   /** The lesson that is open, and its step. */
   declare open: OpenLesson | undefined;
-  /** How far each is, by its id. */
-  declare runs: Readonly<Record<string, LessonState>> | undefined;
+  declare progress: Progress | undefined;
+  /** A lesson file that was opened. */
+  declare file: LessonFile | undefined;
   declare unit: LengthUnit;
   declare text: Catalogue;
-  declare lesson: { readonly id: string; readonly lesson: Lesson } | undefined;
-  /** Why the lesson that was asked for is not here. */
-  declare trouble: string;
+  /** Whether a file is held over the page. */
+  declare dropping: boolean;
+  /** Why the last file was not opened. */
+  declare told: string;
+
+  readonly #source = new LessonSource(this);
+  readonly #keeper = new ProgressKeeper(this, (kept) =>
+    this.#setProgress(mergedProgress(this.#progress, kept), ""),
+  );
+  #shown: Lesson | undefined;
 
   constructor() {
     super();
     this.unit = "mm";
     this.text = english;
-    this.trouble = "";
+    this.dropping = false;
+    this.told = "";
+    this.addEventListener("dragover", this.#onDragOver);
+    this.addEventListener("dragleave", () => (this.dropping = false));
+    this.addEventListener("drop", this.#onDrop);
   }
 
   get #words(): LessonCatalogue {
     return withLessons(this.text);
   }
 
+  get #progress(): Progress {
+    return this.progress ?? noProgress;
+  }
+
   override willUpdate(changed: PropertyValues<this>): void {
-    if (this.open && this.open.id !== this.lesson?.id && changed.has("open"))
-      void this.#load(this.open.id);
+    const { open, file, model } = this;
+    if (changed.has("open") || changed.has("file")) this.#source.ask(open?.id, { file, model });
+    if (changed.has("progress") && changed.get("progress")) void this.#keeper.tell(this.#progress);
   }
 
   override updated(changed: PropertyValues<this>): void {
-    const before = changed.get("open");
-    const turned =
-      changed.has("open") && before?.id === this.open?.id && before?.step !== this.open?.step;
-    if (turned) void this.#focusStep();
+    const before = this.#shown;
+    this.#shown = this.open && this.#source.lesson;
+    const isTurned = changed.get("open")?.step !== this.open?.step;
+    const isOpened = this.#shown !== undefined && this.#shown !== before;
+    if (isOpened || (changed.has("open") && this.open && isTurned)) this.#focusStep();
   }
 
   override render() {
-    if (!this.open) return this.#list();
-    if (this.lesson?.id === this.open.id) return this.#player(this.lesson);
-    if (this.trouble)
-      return html`<p role="alert">${this.trouble}</p>
-        ${this.#list()}`;
-    return html`<p class="soft">${this.#words.lessons.loading}</p>`;
+    return html`${this.told ? html`<p class="told" role="alert">${this.told}</p>` : nothing}
+      <div class=${this.dropping ? "dropping" : ""}>${this.#parts()}</div>`;
+  }
+
+  #parts() {
+    const { open, text } = this;
+    if (!open) return this.#list();
+    const words = withLessons(text).lessons;
+    if (open.id === reviewLessonId)
+      return this.#progress.review ? this.#review() : this.#trouble(words.review.none(reviewGap));
+    switch (this.#source.state) {
+      case "here":
+        return this.#lesson(open.id);
+      case "coming":
+        return html`<p class="soft">${words.loading}</p>`;
+      case "failed":
+        return this.#trouble(words.failed);
+      case "broken":
+        return html`${this.#back()}${this.#problems()}
+          <p>${words.file.noLesson}</p>
+          ${this.#drop(true)}`;
+      case "unknown":
+        return this.#trouble(open.id === fileLesson ? words.file.gone : words.unknown(open.id));
+    }
+  }
+
+  #trouble(words: string) {
+    return html`<p role="alert">${words}</p>
+      ${this.#list()}`;
   }
 
   #list() {
-    const words = this.#words.lessons;
-    return html`<h2 class="title" tabindex="-1">${words.list}</h2>
-      <p class="soft">${words.explain}</p>
-      <ol class="lessons">
-        ${shippedLessons.map((head) => html`<li>${this.#card(head)}</li>`)}
-      </ol>`;
+    return html`<lesson-list
+        .model=${this.model}
+        .progress=${this.#progress}
+        .text=${this.#words}
+        @lesson-picked=${({ id, title }: LessonPickedEvent) => this.#go({ id, step: 0 }, title)}
+        @review-asked=${this.#openReview}
+      ></lesson-list>
+      <div class="shelf">
+        <progress-panel
+          .progress=${this.#progress}
+          .keeping=${this.#keeper.keeping}
+          .text=${this.#words}
+          @progress-wished=${this.#onWish}
+        ></progress-panel>
+        ${this.#drop(false)}
+      </div>`;
   }
 
-  #card(head: LessonHead & { readonly id: string }) {
+  #drop(again: boolean) {
+    return html`<lesson-file-drop
+      ?again=${again}
+      .text=${this.#words}
+      @file-picked=${({ file }: FilePickedEvent) => this.#openFile(file)}
+    ></lesson-file-drop>`;
+  }
+
+  #back(slot?: "end") {
     const words = this.#words.lessons;
-    const exercises = Object.values(this.runs?.[head.id]?.exercises ?? {});
-    const done = exercises.filter(({ locked }) => locked).length;
     return html`<button
-      class="lesson"
-      @click=${() => this.#go({ id: head.id, step: 0 }, head.title)}
+      class="back"
+      slot=${slot ?? nothing}
+      @click=${() => this.#go(undefined, words.list)}
     >
-      <strong>${head.title}</strong>
-      <span>${head.goal}</span>
-      <span class="soft"
-        >${words.minutes(head.minutes)} ·
-        ${done >= head.exercises ? words.finished : words.answered(done, head.exercises)}</span
-      >
+      ${words.back}
     </button>`;
   }
 
-  #player({ id, lesson }: { readonly id: string; readonly lesson: Lesson }) {
-    const words = this.#words.lessons;
-    const goBack = () => this.#go(undefined, words.list);
-    return html`<button class="back" @click=${goBack}>${words.back}</button>
+  #problems() {
+    return html`<lesson-problems
+      .file=${this.file?.name ?? ""}
+      .problems=${this.#source.problems}
+      .text=${this.#words}
+    ></lesson-problems>`;
+  }
+
+  #lesson(id: string) {
+    const lesson = this.#source.lesson!;
+    const isFile = id === fileLesson;
+    return html`${this.#back()} ${isFile ? this.#problems() : nothing}
       <lesson-player
         .lesson=${lesson}
         .run=${this.#run(lesson)}
         .model=${this.model}
         .unit=${this.unit}
         .text=${this.#words}
-        @lesson-worked=${({ run, says }: LessonWorkedEvent) =>
-          this.#send({ type: "lesson-worked", id, run, says })}
+        @lesson-worked=${this.#onWorked}
         @step-asked=${({ step, says }: StepAskedEvent) => this.#go({ id, step }, says)}
       >
-        <button slot="end" @click=${goBack}>${words.back}</button>
-      </lesson-player>`;
+        ${this.#back("end")}
+      </lesson-player>
+      ${isFile ? html`<div class="shelf">${this.#drop(true)}</div>` : nothing}`;
+  }
+
+  #review() {
+    const { open } = this;
+    return html`${this.#back()}
+      <lesson-review
+        .review=${this.#progress.review}
+        .at=${open!.step}
+        .model=${this.model}
+        .unit=${this.unit}
+        .text=${this.#words}
+        @review-worked=${({ review, says }: ReviewWorkedEvent) =>
+          this.#setProgress({ ...this.#progress, review }, says)}
+        @step-asked=${({ step, says }: StepAskedEvent) =>
+          this.#go({ id: reviewLessonId, step }, says)}
+      >
+        ${this.#back("end")}
+      </lesson-review>`;
   }
 
   #run(lesson: Lesson): LessonState {
     const { id, step } = this.open!;
-    return reduceLesson(keptRun(lesson, this.runs?.[id]), { type: "step", step }, lesson);
+    const run = keptRun(lesson, this.#progress.runs[id]);
+    return reduceLesson(run, { type: "step", step }, lesson);
   }
 
-  async #load(id: string): Promise<void> {
-    this.trouble = "";
-    try {
-      const lesson = await loadLesson(id);
-      if (lesson) this.lesson = { id, lesson };
-      else this.trouble = this.#words.lessons.unknown(id);
-    } catch {
-      this.trouble = this.#words.lessons.failed;
+  #onWorked({ run, says, handedIn }: LessonWorkedEvent): void {
+    const { id } = this.open!;
+    const dated = handedIn === undefined ? run : { ...run, day: calendarDay(new Date()) };
+    this.#send({ type: "lesson-worked", id, run: dated, says });
+  }
+
+  readonly #openReview = async (): Promise<void> => {
+    const { model } = this;
+    const says = this.#words.lessons.review.title;
+    const review = await newReview(this.#progress, model, calendarDay(new Date()));
+    if (review && review !== this.#progress.review)
+      this.#setProgress({ ...this.#progress, review }, "");
+    this.#go({ id: reviewLessonId, step: 0 }, says);
+  };
+
+  readonly #onWish = ({ wish }: ProgressWishedEvent): void => void this.#fulfil(wish);
+
+  async #fulfil(wish: ProgressWish): Promise<void> {
+    const words = this.#words.lessons.keeping;
+    if (wish.kind === "take")
+      return this.#setProgress(mergedProgress(this.#progress, wish.progress), "");
+    if (wish.kind === "erase") {
+      await this.#keeper.eraseAll();
+      return this.#setProgress(noProgress, words.erased);
     }
-    if (this.lesson?.id === id) await this.#focusStep();
+    if (wish.on) await this.#keeper.switchOn(this.#progress);
+    else await this.#keeper.switchOff();
+    const on = this.#keeper.keeping === "memory" ? words.memory : words.switchedOn;
+    this.#setProgress({ ...this.#progress }, wish.on ? on : words.switchedOff);
+  }
+
+  async #openFile(file: File): Promise<void> {
+    const words = this.#words.lessons.file;
+    const read = await smallText(file, mostLessonBytes);
+    this.told = "fault" in read ? words[read.fault](file.name) : "";
+    if ("fault" in read) return;
+    this.#send({
+      type: "lesson-file-opened",
+      file: { name: file.name, text: read.text },
+      says: "",
+    });
+    window.scrollTo(0, 0);
+  }
+
+  readonly #onDragOver = (event: DragEvent): void => {
+    if (!event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    this.dropping = true;
+  };
+
+  readonly #onDrop = (event: DragEvent): void => {
+    this.dropping = false;
+    const [file] = event.dataTransfer?.files ?? [];
+    if (!file) return;
+    event.preventDefault();
+    void this.#openFile(file);
+  };
+
+  #setProgress(progress: Progress, says: string): void {
+    this.#send({ type: "progress-set", progress, says });
   }
 
   #go(lesson: OpenLesson | undefined, says: string): void {
@@ -150,8 +299,10 @@ export class LessonsPage extends LitElement {
     this.dispatchEvent(new BenchActionEvent(action));
   }
 
-  async #focusStep(): Promise<void> {
-    await this.updateComplete;
-    this.renderRoot.querySelector<LessonPlayer>("lesson-player")?.focus();
+  #focusStep(): void {
+    const parts = "lesson-player, lesson-review";
+    void this.updateComplete.then(() =>
+      this.renderRoot.querySelector<LessonPlayer | LessonReview>(parts)?.focus(),
+    );
   }
 }

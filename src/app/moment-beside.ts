@@ -1,8 +1,9 @@
 import type { FeatureId } from "../engine/model.js";
-import type { LessonState } from "../lesson/lesson-state.js";
+import { progressFrom } from "../lesson/progress.js";
 import type { Bench } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths } from "../reed/units.js";
+import type { BenchState, LessonFile } from "./bench-state.js";
 import type { Moment } from "./moment.js";
 import { blankSheet, type Sheet } from "./sheet.js";
 
@@ -23,10 +24,18 @@ export function momentBeside(kept: unknown, bench: Bench): Beside {
   return { readings: Object.fromEntries(fitting), ...(found ? { sheet: found } : {}) };
 }
 
-/** The lessons' runs that a reload brings back; whether they fit their lessons is seen when one is opened. */
-export function runsBeside(kept: unknown): Readonly<Record<string, LessonState>> {
-  const runs = isRecord(kept) && isRecord(kept["runs"]) ? Object.entries(kept["runs"]) : [];
-  return Object.fromEntries(runs.filter((run): run is [string, LessonState] => isRecord(run[1])));
+/** What a reload brings back of lessons; whether runs fit their lessons is seen when one is opened. */
+export function lessonsBeside(kept: unknown): Pick<BenchState, "progress" | "lessonFile"> {
+  if (!isRecord(kept)) return {};
+  const { progress, lessonFile } = kept;
+  const isFile =
+    isRecord(lessonFile) &&
+    typeof lessonFile["name"] === "string" &&
+    typeof lessonFile["text"] === "string";
+  return {
+    progress: progressFrom(progress),
+    ...(isFile ? { lessonFile: lessonFile as unknown as LessonFile } : {}),
+  };
 }
 
 function fits(feature: FeatureId, all: readonly number[], { values }: Bench): boolean {

@@ -25,7 +25,7 @@ import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
 import { HandOut } from "./hand-out.js";
-import { momentBeside, runsBeside } from "./moment-beside.js";
+import { momentBeside, lessonsBeside } from "./moment-beside.js";
 import { ReadingsDialog } from "./readings-dialog.js";
 import { BenchGrid } from "./bench-grid.js";
 import type { Shown } from "./bench-words.js";
@@ -127,7 +127,7 @@ export class ReedpointApp extends LitElement {
     const { bench, problems } = decodeBench(code, this.#model, this.text);
     const beside = this.#address.beside();
     const state = startState(this.#model, bench, momentBeside(beside, bench));
-    this.state = { ...state, runs: runsBeside(beside) };
+    this.state = { ...state, ...lessonsBeside(beside) };
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }
 
@@ -149,9 +149,9 @@ export class ReedpointApp extends LitElement {
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     const { bench, readings, sheet } = next.present;
-    const { runs } = next;
+    const { progress, lessonFile } = next;
     const code = (): string => encodeBench(bench, this.#model);
-    this.#address.tell(() => ({ code: code(), beside: { readings, sheet, runs } }));
+    this.#address.tell(() => ({ code: code(), beside: { readings, sheet, progress, lessonFile } }));
     // The end of a gesture says nothing of its own: what the gesture did is about to be told.
     if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));

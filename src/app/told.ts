@@ -35,6 +35,8 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
       return "";
     case "lesson-opened":
     case "lesson-worked":
+    case "progress-set":
+    case "lesson-file-opened":
       return action.says;
     case "page-set":
       return text.pages[action.page];

@@ -7,7 +7,7 @@ const mostUndo = 200;
 /** A new moment; within one gesture it takes the place of the last one. */
 export function step(state: BenchState, present: Moment, gesture?: string): BenchState {
   if (present === state.present) return state;
-  const { model, past, future, advice, runs } = state;
+  const { model, past, future, advice, progress, lessonFile } = state;
   const same = gesture !== undefined && gesture === state.gesture;
   const before = same ? state.before : { present: state.present, past, future };
   return {
@@ -16,7 +16,8 @@ export function step(state: BenchState, present: Moment, gesture?: string): Benc
     past: same ? past : [...past, state.present].slice(-mostUndo),
     future: [],
     advice,
-    ...(runs ? { runs } : {}),
+    ...(progress ? { progress } : {}),
+    ...(lessonFile ? { lessonFile } : {}),
     ...(gesture === undefined || !before ? {} : { gesture, before }),
   };
 }

@@ -1,8 +1,10 @@
 import { lessonFeedbackWords } from "./lesson-feedback-words.js";
+import { lessonShelfWords } from "./lesson-shelf-words.js";
 
 /** Labels and remarks around lessons on the screen: English. */
 export const lessonPlayerWords = {
   feedback: lessonFeedbackWords,
+  ...lessonShelfWords,
   list: "Lessons",
   explain:
     "Each lesson lets you say first what will happen, and shows then what did. Nothing you answer leaves this page.",
@@ -10,6 +12,7 @@ export const lessonPlayerWords = {
   answered: (done: number, all: number): string =>
     done === 0 ? `${all} exercises` : `${done} of ${all} exercises answered`,
   finished: "All answered",
+  counts: (labels: readonly string[]): string => `Only these count: ${labels.join(", ")}`,
   open: (title: string): string => `Open: ${title}`,
   back: "All lessons",
   loading: "The lesson is on its way …",

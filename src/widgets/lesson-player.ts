@@ -38,6 +38,7 @@ export class LessonPlayer extends LitElement {
     run: { attribute: false },
     model: { attribute: false },
     unit: { type: String },
+    brief: { type: Boolean },
     text: { attribute: false },
   };
 
@@ -46,6 +47,8 @@ export class LessonPlayer extends LitElement {
   declare run: LessonState;
   declare model: ReedModel;
   declare unit: LengthUnit;
+  /** Without title, steps and ways: its owner has its own. */
+  declare brief: boolean;
   declare text: LessonCatalogue;
 
   #telling!: Telling;
@@ -53,6 +56,7 @@ export class LessonPlayer extends LitElement {
   constructor() {
     super();
     this.unit = "mm";
+    this.brief = false;
     this.text = lessonEnglish;
   }
 
@@ -65,10 +69,9 @@ export class LessonPlayer extends LitElement {
 
   override render() {
     const { lesson, run, text } = this;
-    return html`<h2 class="title">${lesson.title}</h2>
-      <p class="soft">${text.lessons.minutes(lesson.minutes)}. ${lesson.goal}</p>
+    return html`${this.brief ? nothing : this.#title()}
       ${lesson.features ? html`<p class="soft">${this.#focusText(lesson)}</p>` : nothing}
-      ${lesson.steps.length > 1 ? this.#steps() : nothing}
+      ${this.brief ? nothing : this.#steps()}
       <lesson-step
         .lesson=${lesson}
         .run=${run}
@@ -77,7 +80,13 @@ export class LessonPlayer extends LitElement {
         @answer-picked=${this.#onAnswer}
         @exercise-asked=${this.#onAsked}
       ></lesson-step>
-      ${this.#ways()}`;
+      ${this.brief ? nothing : this.#ways()}`;
+  }
+
+  #title() {
+    const { title, minutes, goal } = this.lesson;
+    return html`<h2 class="title">${title}</h2>
+      <p class="soft">${this.text.lessons.minutes(minutes)}. ${goal}</p>`;
   }
 
   #focusText({ features = [] }: Lesson): string {

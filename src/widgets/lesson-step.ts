@@ -78,6 +78,9 @@ export class LessonStep extends LitElement {
 
   override render() {
     const view = stepView(this.lesson, this.run, this.telling);
+    if (this.lesson.steps[view.step]?.sound === false)
+      return html`<h2 tabindex="-1">${view.title}</h2>
+        <p>${this.text.lessons.file.unsound}</p>`;
     return html`<h2 tabindex="-1">${view.title}</h2>
       <div class="blocks">
         ${view.blocks.map((block) => this.#block(block, view))}

@@ -1,0 +1,85 @@
+import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { mergedProgress, noProgress, progressFrom, type Progress } from "../lesson/progress.js";
+import { findStore, makeStore, type DeviceStore } from "./device-store.js";
+
+/** Whether progress is kept: not at all, on this device, or only as long as the page is open because more is refused. */
+export type Keeping = "off" | "device" | "memory";
+
+/** Under which key of the store. */
+const key = "progress";
+
+/** Keeps progress in lessons once it is switched on; told after the fact, it never asks for a change. */
+export class ProgressKeeper implements ReactiveController {
+  readonly #host: ReactiveControllerHost;
+  readonly #onFound: (kept: Progress) => void;
+  #store: DeviceStore | undefined;
+  /** Writes run one after the other; an erasure waits for those before it. */
+  #queue: Promise<unknown> = Promise.resolve();
+
+  constructor(host: ReactiveControllerHost, onFound: (kept: Progress) => void) {
+    this.#host = host;
+    this.#onFound = onFound;
+    host.addController(this);
+  }
+
+  get keeping(): Keeping {
+    if (!this.#store) return "off";
+    return this.#store.isLasting ? "device" : "memory";
+  }
+
+  hostConnected(): void {
+    if (!this.#store) void this.#look();
+  }
+
+  async #look(): Promise<void> {
+    const store = await findStore(this.#news);
+    if (!store || this.#store) return;
+    this.#store = store;
+    this.#onFound(progressFrom(await store.read(key)));
+    this.#host.requestUpdate();
+  }
+
+  /** From now on progress is kept, beginning with what there is. */
+  async switchOn(progress: Progress): Promise<void> {
+    this.#store = await makeStore(this.#news);
+    await this.tell(progress);
+    this.#host.requestUpdate();
+  }
+
+  /** Progress as it is now; where nothing is switched on, nothing happens. */
+  tell(progress: Progress): Promise<void> {
+    return this.#next(async () => {
+      await this.#store?.change(key, (kept) => mergedProgress(progress, progressFrom(kept)));
+    });
+  }
+
+  /** Nothing is kept any more, and nothing is left of what was. */
+  async switchOff(): Promise<void> {
+    await this.#next(async () => {
+      const store = this.#store;
+      this.#store = undefined;
+      await store?.erase();
+    });
+    this.#host.requestUpdate();
+  }
+
+  /** What was kept is erased, for all pages that are open; this one goes on keeping where it did. */
+  async eraseAll(): Promise<void> {
+    const wasOn = this.#store !== undefined;
+    await this.switchOff();
+    if (wasOn) await this.switchOn(noProgress);
+  }
+
+  async #next(work: () => Promise<void>): Promise<void> {
+    this.#queue = this.#queue.then(work, work);
+    await this.#queue;
+  }
+
+  readonly #news = {
+    onErased: (): void => {
+      this.#store = undefined;
+      this.#host.requestUpdate();
+    },
+    onRefused: (): void => this.#host.requestUpdate(),
+  };
+}
