@@ -26,12 +26,15 @@ export class AddressBar {
 
   connect(): void {
     this.#window.addEventListener("hashchange", this.#onHash);
+    // A reload reads what was written before the page began to go; a phone may tell only that the page is hidden.
+    this.#window.addEventListener("beforeunload", this.#flush);
     this.#window.addEventListener("pagehide", this.#flush);
   }
 
   disconnect(): void {
     this.#rest.clear();
     this.#window.removeEventListener("hashchange", this.#onHash);
+    this.#window.removeEventListener("beforeunload", this.#flush);
     this.#window.removeEventListener("pagehide", this.#flush);
   }
 

@@ -16,10 +16,11 @@ export class LessonProblems extends LitElement {
         border-radius: 10px;
         background: var(--card);
       }
-      h3 {
+      h2 {
+        font-size: 1.0625rem;
         margin: 0;
       }
-      h3:focus {
+      h2:focus {
         outline: none;
       }
       ol {
@@ -59,14 +60,14 @@ export class LessonProblems extends LitElement {
   override render() {
     const words = this.text.lessons.file;
     const { length } = this.problems;
-    if (length === 0) return html`<h3 tabindex="-1">${words.noProblem(this.file)}</h3>`;
-    return html`<h3 tabindex="-1">${words.problems(this.file, length)}</h3>
+    if (length === 0) return html`<h2 tabindex="-1">${words.noProblem(this.file)}</h2>`;
+    return html`<h2 tabindex="-1">${words.problems(this.file, length)}</h2>
       <ol tabindex="0" aria-label=${words.problems(this.file, length)}>
         ${this.problems.map(({ message }) => html`<li>${message}</li>`)}
       </ol>`;
   }
 
   override focus(): void {
-    this.renderRoot.querySelector<HTMLElement>("h3")?.focus();
+    this.renderRoot.querySelector<HTMLElement>("h2")?.focus();
   }
 }
