@@ -39,6 +39,7 @@ export class BenchHeader extends LitElement {
     canRedo: { attribute: false },
     theme: { type: String },
     compact: { type: Boolean },
+    reedless: { type: Boolean },
   };
 
   declare text: Catalogue;
@@ -51,6 +52,8 @@ export class BenchHeader extends LitElement {
   declare theme: Theme;
   /** On a phone: the lesser tools are folded away. */
   declare compact: boolean;
+  /** On a page where the reed of the bench is not in sight. */
+  declare reedless: boolean;
 
   constructor() {
     super();
@@ -61,17 +64,20 @@ export class BenchHeader extends LitElement {
     this.canRedo = false;
     this.theme = "auto";
     this.compact = false;
+    this.reedless = false;
   }
 
   override render() {
     const words = this.text.bar;
-    const skip = html`<a class="skip" href="#" @click=${this.#skip}>${words.skipToRecipe}</a>`;
+    const skip = this.reedless
+      ? nothing
+      : html`<a class="skip" href="#" @click=${this.#skip}>${words.skipToRecipe}</a>`;
     if (this.compact)
       return html`<header class="compact">
         ${skip}
-        <h1 class="unseen">${this.text.productName}</h1>
+        <h1 class=${this.reedless ? nothing : "unseen"}>${this.text.productName}</h1>
         <div class="tools">
-          ${this.#reedChoice()} ${this.#travel("undo", "↶")} ${this.#travel("redo", "↷")}
+          ${this.reedless ? nothing : this.#reedTools("↶", "↷")}
           <details @keydown=${this.#onMenuKey} @focusout=${this.#onMenuLeft}>
             <summary>${words.more}</summary>
             <div class="menu" @click=${this.#onMenuClick}>${this.#lesser()}</div>
@@ -81,10 +87,12 @@ export class BenchHeader extends LitElement {
     return html`<header>
       ${skip}
       <h1>${this.text.productName}</h1>
-      <div class="tools">
-        ${this.#reedChoice()} ${this.#travel("undo")} ${this.#travel("redo")} ${this.#lesser()}
-      </div>
+      <div class="tools">${this.reedless ? nothing : this.#reedTools()} ${this.#lesser()}</div>
     </header>`;
+  }
+
+  #reedTools(undo = "", redo = "") {
+    return html`${this.#reedChoice()} ${this.#travel("undo", undo)} ${this.#travel("redo", redo)}`;
   }
 
   #travel(way: "undo" | "redo", icon = "") {
@@ -103,16 +111,20 @@ export class BenchHeader extends LitElement {
 
   #lesser() {
     const words = this.text.bar;
-    return html`<button aria-haspopup="dialog" @click=${() => this.#ask("table-asked")}>
-        ${this.text.readings.open}
-      </button>
-      <button @click=${() => this.#act({ type: "reset" })}>${words.reset}</button>
+    return html`${this.reedless ? nothing : this.#fresh()}
       <button @click=${() => this.#ask("link-asked")}>${words.link}</button>
       <button @click=${() => this.#ask("page-asked")}>${words.onePage}</button>
       <button aria-haspopup="dialog" class="embed" @click=${() => this.#ask("embed-asked")}>
         ${this.text.embed.open}
       </button>
       ${this.#themeChoice()}`;
+  }
+
+  #fresh() {
+    return html`<button aria-haspopup="dialog" @click=${() => this.#ask("table-asked")}>
+        ${this.text.readings.open}
+      </button>
+      <button @click=${() => this.#act({ type: "reset" })}>${this.text.bar.reset}</button>`;
   }
 
   /** On the way to the table of readings, which has just been closed. */

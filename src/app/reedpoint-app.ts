@@ -38,7 +38,7 @@ import { viewBench } from "./bench-view.js";
 import { stateInside } from "./state-inside.js";
 import { told } from "./told.js";
 import { wayBetween } from "./way-between.js";
-import { undoKey } from "./undo-key.js";
+import { undoKey } from "../widgets/undo-key.js";
 import { setTheme, type Theme } from "./theme.js";
 
 define("bench-header", BenchHeader);
@@ -184,6 +184,7 @@ export class ReedpointApp extends LitElement {
         .canRedo=${this.state.future.length > 0}
         .theme=${this.theme}
         .compact=${this.#page.room.compact}
+        .reedless=${this.state.present.bench.page === "lessons"}
         @bench-action=${this.#onAction}
         @theme-picked=${this.#onTheme}
         @table-asked=${this.#openDialog}

@@ -220,7 +220,7 @@ export const lipWords = {
       `Now ${flow} cm³/s. Most air ${peak} cm³/s at ${peakBlow} kPa; closed from ${closure} kPa on.`,
     shut: "These lips close the reed alone.",
   },
-  second: { outline: "outline: the other reed" },
+  second: { outline: (name: string): string => `outline: ${name}` },
 
   hinges: {
     title: "What do hinges buy?",

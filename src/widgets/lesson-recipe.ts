@@ -1,4 +1,4 @@
-import { LitElement, html, nothing } from "lit";
+import { LitElement, css, html, nothing, type PropertyValues } from "lit";
 import type { BlendMap } from "../engine/compile.js";
 import type { FeatureId, Values } from "../engine/model.js";
 import { place } from "../engine/place.js";
@@ -14,6 +14,8 @@ import { lessonStyle } from "./lesson-style.js";
 import { look } from "./look.js";
 import { ReedFeatureRow } from "./reed-feature-row.js";
 import { ReedTriangle } from "./reed-triangle.js";
+import { undoKey } from "./undo-key.js";
+import { changed, noHistory, travelled } from "./value-history.js";
 
 define("triangle-plane", ReedTriangle);
 define("reed-feature-row", ReedFeatureRow);
@@ -24,7 +26,26 @@ define("reed-feature-row", ReedFeatureRow);
  * @fires answer-picked - another recipe
  */
 export class LessonRecipe extends LitElement {
-  static override styles = [look, lessonStyle];
+  static override styles = [
+    look,
+    lessonStyle,
+    css`
+      .travel {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.6rem;
+        margin-top: 0.6rem;
+      }
+      .travel button {
+        min-height: 2.75rem;
+      }
+      [aria-disabled="true"] {
+        border-color: var(--rule);
+        color: var(--ink-soft);
+        cursor: default;
+      }
+    `,
+  ];
 
   static override properties = {
     view: { attribute: false },
@@ -38,10 +59,17 @@ export class LessonRecipe extends LitElement {
   declare unit: LengthUnit;
   declare text: LessonCatalogue;
 
+  #history = noHistory;
+
   constructor() {
     super();
+    this.addEventListener("keydown", this.#onKey);
     this.unit = "mm";
     this.text = lessonEnglish;
+  }
+
+  override willUpdate(changes: PropertyValues<this>): void {
+    if (changes.has("view") && changes.get("view")?.id !== this.view.id) this.#history = noHistory;
   }
 
   override render() {
@@ -92,8 +120,32 @@ export class LessonRecipe extends LitElement {
               @gesture-ended=${stop}
               @feature-pointed=${stop}
             ></reed-feature-row>`,
-        )} <button @click=${this.#startAgain}>${this.text.lessons.startAgain}</button>`;
+        )}
+      <div class="travel">
+        ${this.#travel("undo", this.#history.past)} ${this.#travel("redo", this.#history.future)}
+        <button @click=${this.#startAgain}>${this.text.lessons.startAgain}</button>
+      </div>`;
   }
+
+  #travel(way: "undo" | "redo", left: readonly Values[]) {
+    return html`<button aria-disabled=${left.length === 0} @click=${() => this.#go(way)}>
+      ${this.text.bar[way]}
+    </button>`;
+  }
+
+  #go(way: "undo" | "redo"): void {
+    const reached = travelled(this.#history, this.#values(), way);
+    if (!reached || this.view.locked) return;
+    this.#history = reached.history;
+    this.#tell(reached.values);
+  }
+
+  readonly #onKey = (event: KeyboardEvent): void => {
+    const way = undoKey(event);
+    if (!way) return;
+    event.preventDefault();
+    this.#go(way);
+  };
 
   #feature(id: FeatureId) {
     return this.map.model.features.find((one) => one.id === id)!;
@@ -113,11 +165,14 @@ export class LessonRecipe extends LitElement {
 
   #onValue(event: ValuePickedEvent): void {
     event.stopPropagation();
-    const { feature, value } = event;
-    if (value !== undefined) this.#tell({ ...this.#values(), [feature]: toThousandths(value) });
+    const { feature, value, gesture } = event;
+    if (value === undefined) return;
+    this.#history = changed(this.#history, this.#values(), gesture);
+    this.#tell({ ...this.#values(), [feature]: toThousandths(value) });
   }
 
   #startAgain(): void {
+    this.#history = changed(this.#history, this.#values());
     this.#tell({ ...this.view.from });
   }
 

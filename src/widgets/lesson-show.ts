@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import { actionReach } from "../engine/reach.js";
 import { centreBlend } from "../engine/blend.js";
+import type { LipPresetId } from "../acoustics/lip-presets.js";
 import type { BlendMap } from "../engine/compile.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import type { Actions, Values } from "../engine/model.js";
@@ -12,6 +13,7 @@ import { lessonEnglish, withPoint, type LessonCatalogue } from "../reed/lesson-c
 import { targets } from "../reed/targets.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
+import { LessonLips } from "./lesson-lips.js";
 import { lessonStyle } from "./lesson-style.js";
 import { look } from "./look.js";
 import { ReedDrawing } from "./reed-drawing.js";
@@ -19,6 +21,7 @@ import { ReedTriangle } from "./reed-triangle.js";
 
 define("triangle-plane", ReedTriangle);
 define("reed-drawing", ReedDrawing);
+define("lesson-lips", LessonLips);
 
 /** Something to look at: a reed against the lamp, two reeds, a place of the drawing, layers, cautions. */
 export class LessonShow extends LitElement {
@@ -84,9 +87,10 @@ export class LessonShow extends LitElement {
     return html`<figure>
       ${block.cautions ? this.#cautions(block.cautions) : nothing}
       <div class="parts two">
-        ${this.#hasReed() ? html`<div>${this.#drawings()}</div>` : nothing}
+        ${this.#isDrawn() ? html`<div>${this.#drawings()}</div>` : nothing}
         ${this.#hasReed() && !this.placeless ? this.#triangle() : nothing}
       </div>
+      ${block.lips ? this.#lips(block.lips) : nothing}
       ${block.caption === undefined ? nothing : html`<figcaption>${block.caption}</figcaption>`}
       ${this.#isDemo() ? html`<p class="soft">${this.text.lessons.invented}</p>` : nothing}
     </figure>`;
@@ -95,6 +99,11 @@ export class LessonShow extends LitElement {
   #hasReed(): boolean {
     const { reed, values, place: zone, beside, layers, target, lips } = this.block;
     return [reed, values, zone, beside, layers, target, lips].some((one) => one !== undefined);
+  }
+
+  /** Under lips a reed is drawn there, unless a place of the blade is to be pointed at. */
+  #isDrawn(): boolean {
+    return this.#hasReed() && (this.block.lips === undefined || this.block.place !== undefined);
   }
 
   #isDemo(): boolean {
@@ -108,6 +117,24 @@ export class LessonShow extends LitElement {
         ${ids.map((id) => html`<li>${this.actions.cautions[id]}</li>`)}
       </ul>
     </div>`;
+  }
+
+  #lips(preset: LipPresetId) {
+    const { block, beside, text } = this;
+    const name = (one: LessonReed, other: string): string => one.reed ?? other;
+    const mine = { name: name(block, text.lessons.first), values: this.reed };
+    const second = beside && {
+      name: name(block.beside ?? {}, text.lessons.beside),
+      values: beside,
+    };
+    return html`<lesson-lips
+      .model=${this.map.model}
+      .mine=${mine}
+      .second=${second}
+      .preset=${preset}
+      .unit=${this.unit}
+      .text=${text}
+    ></lesson-lips>`;
   }
 
   #drawings() {

@@ -119,7 +119,7 @@ export class ReedLipFlow extends LitElement {
       ${legendItem(signs.closure, shut ? undefined : panel.flowClosure(this.#kilo(closure)))}
       ${legendItem(signs.unheld, unheld.length > 0 ? curve.unheld : undefined)}
       ${legendItem(signs.jump, jump && panel.flowSnap(this.#kilo(jump.from.blow)))}
-      ${legendItem(signs.other, this.other && `${second.outline} (${this.other.name})`)}
+      ${legendItem(signs.other, this.other && second.outline(this.other.name))}
     </ul>`;
   }
 

@@ -126,7 +126,7 @@ export class ReedLipOpening extends LitElement {
         ${legendItem(svg`<path class="hole" d="M3,7A14,14 0 0 1 21,7A14,14 0 0 1 3,7Z"></path>`, panel.openingLegend.open)}
         ${legendItem(svg`<path class="met" d="M2,7H22"></path>`, panel.openingLegend.met)}
         ${legendItem(svg`<path class="rest" d="M2,7H22"></path>`, panel.openingLegend.rest)}
-        ${legendItem(svg`<path class="outline" d="M2,7H22"></path>`, other && `${second.outline} (${other.name})`)}
+        ${legendItem(svg`<path class="outline" d="M2,7H22"></path>`, other && second.outline(other.name))}
       </ul>`;
   }
 

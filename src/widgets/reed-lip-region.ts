@@ -161,7 +161,7 @@ export class ReedLipRegion extends LitElement {
       <p>${panel.regionNow(area, whole)} ${panel.lipsAt(shownPlace)}.</p>
       <p class="soft">${region.hint}</p>
       <ul class="legend">
-        ${legendItem(svg`<path class="casing" d="M2,7H22"></path><path class="outline" d="M2,7H22"></path>`, other && `${second.outline} (${other.name})`)}
+        ${legendItem(svg`<path class="casing" d="M2,7H22"></path><path class="outline" d="M2,7H22"></path>`, other && second.outline(other.name))}
       </ul>`;
   }
 

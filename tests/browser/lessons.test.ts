@@ -232,6 +232,40 @@ describeWalks("lessons", (walk) => {
     },
   );
 
+  walk("in a recipe, Control and Z take back, and Redo brings back", async (bench) => {
+    await open(bench, `${start}&lesson=06-shape.5`);
+    const fields = bench.page.locator("lesson-recipe input[type=text]");
+    const [first, second] = [await fields.nth(0).inputValue(), await fields.nth(1).inputValue()];
+    for (const k of [0, 1]) {
+      await fields.nth(k).fill(String(Number(k === 0 ? first : second) - 0.5));
+      await fields.nth(k).press("Enter");
+    }
+    const moved = await fields.nth(1).inputValue();
+    await bench.page.locator("lesson-recipe input[type=range]").first().focus();
+    await bench.page.keyboard.press("ControlOrMeta+z");
+    await expect.poll(() => fields.nth(1).inputValue()).toBe(second);
+    expect(await fields.nth(0).inputValue()).not.toBe(first);
+    await bench.button("Redo").click();
+    await expect.poll(() => fields.nth(1).inputValue()).toBe(moved);
+    await bench.button("Back to the start").click();
+    await expect.poll(() => fields.nth(1).inputValue()).toBe(second);
+    await bench.button("Undo").click();
+    await expect.poll(() => fields.nth(1).inputValue()).toBe(moved);
+  });
+
+  walk("two reeds are shown under the same lips, and other lips can be tried", async (bench) => {
+    await open(bench, `${start}&lesson=09-air.1`);
+    const lips = bench.page.locator("lesson-lips");
+    const opening = () => lips.locator("reed-lip-opening").first().locator("p").first().innerText();
+    const before = await opening();
+    expect(before).toMatch(/mm wide/);
+    expect(await lips.locator("[data-dial]").count()).toBe(6);
+    await lips.getByRole("button", { name: "High register" }).click();
+    await expect.poll(opening).not.toBe(before);
+    expect(await bench.code()).not.toContain("values=undefined");
+    expect(await axeProblems(bench.page)).toEqual([]);
+  });
+
   walk(
     "on a phone, by touch: a guess by a finger, and nothing sticks out",
     async (bench) => {
