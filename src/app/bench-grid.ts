@@ -119,6 +119,7 @@ export class BenchGrid extends LitElement {
       .open=${state.present.bench.lesson}
       .progress=${state.progress}
       .file=${state.lessonFile}
+      .presenting=${state.presenting}
       .unit=${state.present.bench.unit}
       .narrow=${this.room.narrow}
       .text=${this.text}

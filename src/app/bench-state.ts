@@ -3,6 +3,7 @@ import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-state.js";
 import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js";
 import { onlySheet, pinned, swapped, unpinned, type Moment } from "./moment.js";
+import type { Presenting } from "./presenting.js";
 import type { LessonState } from "../lesson/lesson-state.js";
 import type { Progress } from "../lesson/progress.js";
 import { newBench, type Bench, type Layer, type OpenLesson, type PageName } from "../reed/bench.js";
@@ -39,6 +40,8 @@ export interface BenchState {
   readonly progress?: Progress;
   /** A lesson file that was opened in the page. */
   readonly lessonFile?: LessonFile;
+  /** While a lesson is presented to a class. */
+  readonly presenting?: Presenting;
 }
 
 /** Everything a user can do to a bench. */
@@ -65,6 +68,7 @@ export type BenchAction =
       readonly says: string;
     }
   | { readonly type: "progress-set"; readonly progress: Progress; readonly says: string }
+  | { readonly type: "presenting-set"; readonly presenting: Presenting | undefined }
   | { readonly type: "lesson-file-opened"; readonly file: LessonFile; readonly says: string }
   | { readonly type: "target-set"; readonly target: string }
   | { readonly type: "aim-moved"; readonly aim: Blend; readonly gesture?: string }
@@ -108,6 +112,8 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       return withRun(state, action);
     case "progress-set":
       return { ...state, progress: action.progress };
+    case "presenting-set":
+      return withPresenting(state, action.presenting);
     case "lesson-file-opened":
       return withLessonFile(state, action.file);
     case "page-set":
@@ -138,6 +144,11 @@ function withRun(
 ): BenchState {
   const { progress } = state;
   return { ...state, progress: { ...progress, runs: { ...progress?.runs, [id]: run } } };
+}
+
+function withPresenting(state: BenchState, presenting: Presenting | undefined): BenchState {
+  const { presenting: _before, ...rest } = state;
+  return presenting ? { ...rest, presenting } : rest;
 }
 
 /** The same file again is one that its author has mended: the step stays, the answers are those of another text. */

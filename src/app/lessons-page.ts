@@ -3,7 +3,8 @@ import type { ReedModel } from "../engine/model.js";
 import { keptRun } from "../lesson/kept-run.js";
 import type { Lesson } from "../lesson/lesson.js";
 import { reduceLesson, type LessonState } from "../lesson/lesson-state.js";
-import { mergedProgress, noProgress, type Progress } from "../lesson/progress.js";
+import { mergedProgress } from "../lesson/merged-progress.js";
+import { noProgress, type Progress } from "../lesson/progress.js";
 import { reviewGap } from "../lesson/review.js";
 import type { OpenLesson } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
@@ -16,16 +17,25 @@ import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import { fileLesson, reviewLessonId, type BenchAction, type LessonFile } from "./bench-state.js";
 import { calendarDay } from "./calendar-day.js";
+import { FileDrop } from "./file-drop.js";
+import { LateParts, type Loaders } from "./late-parts.js";
 import { LessonFileDrop, type FilePickedEvent } from "./lesson-file-drop.js";
 import { LessonList, type LessonPickedEvent } from "./lesson-list.js";
 import { LessonReview, type ReviewWorkedEvent } from "./lesson-review.js";
 import { LessonSource } from "./lesson-source.js";
 import { lessonsPageStyle } from "./lessons-page-style.js";
 import { newReview } from "./new-review.js";
-import { ProgressKeeper } from "./progress-keeper.js";
-import { ProgressPanel, type ProgressWish, type ProgressWishedEvent } from "./progress-panel.js";
+import type { PresentingChangedEvent } from "./lesson-presenter.js";
+import { newPresenting, type Presenting } from "./presenting.js";
+import { ProgressKeeper, type ProgressWish } from "./progress-keeper.js";
+import { ProgressPanel, type ProgressWishedEvent } from "./progress-panel.js";
 import { smallText } from "./small-text.js";
 import { LessonProblems } from "./lesson-problems.js";
+
+const lateParts: Loaders = {
+  presenter: async () =>
+    define("lesson-presenter", (await import("./lesson-presenter.js")).LessonPresenter),
+};
 
 const mostLessonBytes = 1_000_000;
 
@@ -49,9 +59,9 @@ export class LessonsPage extends LitElement {
     open: { attribute: false },
     progress: { attribute: false },
     file: { attribute: false },
+    presenting: { attribute: false },
     unit: { type: String },
     text: { attribute: false },
-    dropping: { state: true },
     told: { state: true },
   };
 
@@ -61,28 +71,25 @@ export class LessonsPage extends LitElement {
   declare progress: Progress | undefined;
   /** A lesson file that was opened. */
   declare file: LessonFile | undefined;
+  declare presenting: Presenting | undefined;
   declare unit: LengthUnit;
   declare text: Catalogue;
-  /** Whether a file is held over the page. */
-  declare dropping: boolean;
   /** Why the last file was not opened. */
   declare told: string;
 
+  readonly #late = new LateParts(this, lateParts);
   readonly #source = new LessonSource(this);
   readonly #keeper = new ProgressKeeper(this, (kept) =>
     this.#setProgress(mergedProgress(this.#progress, kept), ""),
   );
+  readonly #dropped = new FileDrop(this, (file) => void this.#openFile(file));
   #shown: Lesson | undefined;
 
   constructor() {
     super();
     this.unit = "mm";
     this.text = english;
-    this.dropping = false;
     this.told = "";
-    this.addEventListener("dragover", this.#onDragOver);
-    this.addEventListener("dragleave", () => (this.dropping = false));
-    this.addEventListener("drop", this.#onDrop);
   }
 
   get #words(): LessonCatalogue {
@@ -109,7 +116,7 @@ export class LessonsPage extends LitElement {
 
   override render() {
     return html`${this.told ? html`<p class="told" role="alert">${this.told}</p>` : nothing}
-      <div class=${this.dropping ? "dropping" : ""}>${this.#parts()}</div>`;
+      <div class=${this.#dropped.isOver ? "dropping" : ""}>${this.#parts()}</div>`;
   }
 
   #parts() {
@@ -188,19 +195,53 @@ export class LessonsPage extends LitElement {
   #lesson(id: string) {
     const lesson = this.#source.lesson!;
     const isFile = id === fileLesson;
-    return html`${this.#back()} ${isFile ? this.#problems() : nothing}
-      <lesson-player
-        .lesson=${lesson}
-        .run=${this.#run(lesson)}
-        .model=${this.model}
-        .unit=${this.unit}
-        .text=${this.#words}
-        @lesson-worked=${this.#onWorked}
-        @step-asked=${({ step, says }: StepAskedEvent) => this.#go({ id, step }, says)}
-      >
-        ${this.#back("end")}
-      </lesson-player>
+    const turn = ({ step, says }: StepAskedEvent) => this.#go({ id, step }, says);
+    return html`${this.#back()} ${this.presenting ? nothing : this.#presentButton()}
+      ${isFile ? this.#problems() : nothing}
+      <div @step-asked=${turn}>
+        ${this.presenting ? this.#presenter(lesson, this.presenting) : this.#player(lesson)}
+      </div>
       ${isFile ? html`<div class="shelf">${this.#drop(true)}</div>` : nothing}`;
+  }
+
+  #player(lesson: Lesson) {
+    return html`<lesson-player
+      .lesson=${lesson}
+      .run=${this.#run(lesson)}
+      .model=${this.model}
+      .unit=${this.unit}
+      .text=${this.#words}
+      @lesson-worked=${this.#onWorked}
+    >
+      ${this.#back("end")}
+    </lesson-player>`;
+  }
+
+  #presentButton() {
+    const words = this.#words.lessons.presenter;
+    return html`<button
+      class="back"
+      title=${words.beginHelp}
+      @click=${() => this.#send({ type: "presenting-set", presenting: newPresenting() })}
+    >
+      ${words.begin}
+    </button>`;
+  }
+
+  #presenter(lesson: Lesson, presenting: Presenting) {
+    const arrival = this.#late.arrival("presenter");
+    if (arrival !== "here") return this.#player(lesson);
+    return html`<lesson-presenter
+      .presenting=${presenting}
+      .lesson=${lesson}
+      .run=${this.#run(lesson)}
+      .model=${this.model}
+      .unit=${this.unit}
+      .text=${this.#words}
+      @presenting-changed=${(event: PresentingChangedEvent) =>
+        this.#send({ type: "presenting-set", presenting: event.presenting })}
+      >${this.#player(lesson)}</lesson-presenter
+    >`;
   }
 
   #review() {
@@ -245,17 +286,8 @@ export class LessonsPage extends LitElement {
   readonly #onWish = ({ wish }: ProgressWishedEvent): void => void this.#fulfil(wish);
 
   async #fulfil(wish: ProgressWish): Promise<void> {
-    const words = this.#words.lessons.keeping;
-    if (wish.kind === "take")
-      return this.#setProgress(mergedProgress(this.#progress, wish.progress), "");
-    if (wish.kind === "erase") {
-      await this.#keeper.eraseAll();
-      return this.#setProgress(noProgress, words.erased);
-    }
-    if (wish.on) await this.#keeper.switchOn(this.#progress);
-    else await this.#keeper.switchOff();
-    const on = this.#keeper.keeping === "memory" ? words.memory : words.switchedOn;
-    this.#setProgress({ ...this.#progress }, wish.on ? on : words.switchedOff);
+    const { progress, says } = await this.#keeper.fulfil(wish, this.#progress);
+    this.#setProgress(progress, says === undefined ? "" : this.#words.lessons.keeping[says]);
   }
 
   async #openFile(file: File): Promise<void> {
@@ -270,20 +302,6 @@ export class LessonsPage extends LitElement {
     });
     window.scrollTo(0, 0);
   }
-
-  readonly #onDragOver = (event: DragEvent): void => {
-    if (!event.dataTransfer?.types.includes("Files")) return;
-    event.preventDefault();
-    this.dropping = true;
-  };
-
-  readonly #onDrop = (event: DragEvent): void => {
-    this.dropping = false;
-    const [file] = event.dataTransfer?.files ?? [];
-    if (!file) return;
-    event.preventDefault();
-    void this.#openFile(file);
-  };
 
   #setProgress(progress: Progress, says: string): void {
     this.#send({ type: "progress-set", progress, says });

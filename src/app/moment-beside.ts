@@ -5,6 +5,7 @@ import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths } from "../reed/units.js";
 import type { BenchState, LessonFile } from "./bench-state.js";
 import type { Moment } from "./moment.js";
+import { presentingFrom } from "./presenting.js";
 import { blankSheet, type Sheet } from "./sheet.js";
 
 type Beside = Pick<Moment, "readings" | "sheet">;
@@ -25,15 +26,19 @@ export function momentBeside(kept: unknown, bench: Bench): Beside {
 }
 
 /** What a reload brings back of lessons; whether runs fit their lessons is seen when one is opened. */
-export function lessonsBeside(kept: unknown): Pick<BenchState, "progress" | "lessonFile"> {
+export function lessonsBeside(
+  kept: unknown,
+): Pick<BenchState, "progress" | "lessonFile" | "presenting"> {
   if (!isRecord(kept)) return {};
   const { progress, lessonFile } = kept;
+  const presenting = presentingFrom(kept["presenting"]);
   const isFile =
     isRecord(lessonFile) &&
     typeof lessonFile["name"] === "string" &&
     typeof lessonFile["text"] === "string";
   return {
     progress: progressFrom(progress),
+    ...(presenting ? { presenting } : {}),
     ...(isFile ? { lessonFile: lessonFile as unknown as LessonFile } : {}),
   };
 }

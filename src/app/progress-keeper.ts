@@ -1,9 +1,16 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import { mergedProgress, noProgress, progressFrom, type Progress } from "../lesson/progress.js";
+import { mergedProgress } from "../lesson/merged-progress.js";
+import { noProgress, progressFrom, type Progress } from "../lesson/progress.js";
 import { findStore, makeStore, type DeviceStore } from "./device-store.js";
 
 /** Whether progress is kept: not at all, on this device, or only as long as the page is open because more is refused. */
 export type Keeping = "off" | "device" | "memory";
+
+/** What is to happen to progress. */
+export type ProgressWish =
+  | { readonly kind: "keep"; readonly on: boolean }
+  | { readonly kind: "take"; readonly progress: Progress }
+  | { readonly kind: "erase" };
 
 /** Under which key of the store. */
 const key = "progress";
@@ -68,6 +75,27 @@ export class ProgressKeeper implements ReactiveController {
     const wasOn = this.#store !== undefined;
     await this.switchOff();
     if (wasOn) await this.switchOn(noProgress);
+  }
+
+  /** Does what is wished for; what progress is then, and the name of what is said of it. */
+  async fulfil(
+    wish: ProgressWish,
+    progress: Progress,
+  ): Promise<{
+    readonly progress: Progress;
+    readonly says?: "erased" | "memory" | "switchedOn" | "switchedOff";
+  }> {
+    if (wish.kind === "take") return { progress: mergedProgress(progress, wish.progress) };
+    if (wish.kind === "erase") {
+      await this.eraseAll();
+      return { progress: noProgress, says: "erased" };
+    }
+    if (!wish.on) {
+      await this.switchOff();
+      return { progress, says: "switchedOff" };
+    }
+    await this.switchOn(progress);
+    return { progress, says: this.keeping === "memory" ? "memory" : "switchedOn" };
   }
 
   async #next(work: () => Promise<void>): Promise<void> {

@@ -4,16 +4,10 @@ import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js
 import { look } from "../widgets/look.js";
 import { saveFile } from "../widgets/picture-file.js";
 import { calendarDay, dayName } from "./calendar-day.js";
-import type { Keeping } from "./progress-keeper.js";
+import type { Keeping, ProgressWish } from "./progress-keeper.js";
 import { smallText } from "./small-text.js";
 
 const mostBytes = 5_000_000;
-
-/** What is to happen to progress. */
-export type ProgressWish =
-  | { readonly kind: "keep"; readonly on: boolean }
-  | { readonly kind: "take"; readonly progress: Progress }
-  | { readonly kind: "erase" };
 
 /** Somebody wants progress kept, taken in or erased. */
 export class ProgressWishedEvent extends Event {

@@ -24,6 +24,7 @@ import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import type { MovesPickedEvent } from "./bench-options.js";
 import { isUnchanged, isUntouched } from "./bench-reed.js";
+import { ClassWindow } from "./class-window.js";
 import { HandOut } from "./hand-out.js";
 import { momentBeside, lessonsBeside } from "./moment-beside.js";
 import { ReadingsDialog } from "./readings-dialog.js";
@@ -77,6 +78,7 @@ export class ReedpointApp extends LitElement {
   declare way: readonly Blend[];
 
   readonly #model: ReedModel = bassoonModel;
+  readonly #class = new ClassWindow(this, location.href);
   readonly #page = new PageRoom(this);
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
   readonly #handOut = new HandOut(this, () => this.#address.linkTo(this.#code));
@@ -149,9 +151,12 @@ export class ReedpointApp extends LitElement {
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     const { bench, readings, sheet } = next.present;
-    const { progress, lessonFile } = next;
+    const { progress, lessonFile, presenting } = next;
     const code = (): string => encodeBench(bench, this.#model);
-    this.#address.tell(() => ({ code: code(), beside: { readings, sheet, progress, lessonFile } }));
+    this.#address.tell(() => ({
+      code: code(),
+      beside: { readings, sheet, progress, lessonFile, presenting },
+    }));
     // The end of a gesture says nothing of its own: what the gesture did is about to be told.
     if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));
@@ -169,6 +174,10 @@ export class ReedpointApp extends LitElement {
   }
 
   override render() {
+    return this.#class.view(this.text) ?? this.#app();
+  }
+
+  #app() {
     const now = this.#now();
     // The point follows every move; drawing and recipe every fifth frame, and words stand long enough to be read.
     const { gesture: open = "keys" } = this.state;

@@ -32,6 +32,7 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
     }
     case "sheet-moved":
     case "zero-set":
+    case "presenting-set":
       return "";
     case "lesson-opened":
     case "lesson-worked":

@@ -7,7 +7,7 @@ const mostUndo = 200;
 /** A new moment; within one gesture it takes the place of the last one. */
 export function step(state: BenchState, present: Moment, gesture?: string): BenchState {
   if (present === state.present) return state;
-  const { model, past, future, advice, progress, lessonFile } = state;
+  const { model, past, future, advice, progress, lessonFile, presenting } = state;
   const same = gesture !== undefined && gesture === state.gesture;
   const before = same ? state.before : { present: state.present, past, future };
   return {
@@ -18,6 +18,7 @@ export function step(state: BenchState, present: Moment, gesture?: string): Benc
     advice,
     ...(progress ? { progress } : {}),
     ...(lessonFile ? { lessonFile } : {}),
+    ...(presenting ? { presenting } : {}),
     ...(gesture === undefined || !before ? {} : { gesture, before }),
   };
 }

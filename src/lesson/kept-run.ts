@@ -1,4 +1,5 @@
 import { isAnswerTo, type Answer } from "./answer.js";
+import { isDay } from "./day.js";
 import type { Lesson } from "./lesson.js";
 import {
   exerciseAt,
@@ -57,11 +58,6 @@ function answerFrom(kept: unknown): Answer | undefined {
     (kind === "choose" && typeof option === "number") ||
     ((kind === "aim" || kind === "stand-in") && isRecord(values));
   return isShaped ? (kept as unknown as Answer) : undefined;
-}
-
-/** Days since 1 January 1970. */
-export function isDay(value: unknown): value is number {
-  return Number.isInteger(value) && (value as number) > 0 && (value as number) < 1e6;
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

@@ -69,6 +69,8 @@ export type BlockView = Exclude<Block, ExerciseBlock> | ExerciseView;
 export interface StepView {
   readonly title: string;
   readonly step: number;
+  /** Whether it could be read without a fault; otherwise it must not be shown. */
+  readonly sound: boolean;
   readonly blocks: readonly BlockView[];
   /** Whether compasses, pulls and every word that tells a direction must be hidden. */
   readonly directionsHidden: boolean;
@@ -90,7 +92,7 @@ export function stepView(
   marking: Omit<Marker, "lesson">,
 ): StepView {
   const marker: Marker = { ...marking, lesson };
-  const { title = "", blocks = [] } = lesson.steps[state.step] ?? {};
+  const { title = "", blocks = [], sound = true } = lesson.steps[state.step] ?? {};
   const isOpen = (block: Block, index: number): boolean =>
     isExercise(block) && !exerciseStateOf(state, exerciseId(state.step, index)).locked;
   const open = blocks.findIndex(isOpen);
@@ -98,6 +100,7 @@ export function stepView(
   return {
     title,
     step: state.step,
+    sound,
     blocks: seen.map((block, index) => {
       if (!isExercise(block)) return block;
       const id = exerciseId(state.step, index);
@@ -165,6 +168,10 @@ function heldOf({ within, locked = [], finished = false }: AimBlock | StandInBlo
 }
 
 /** A reed that a block shows, with every value. */
-export function shownReed(lesson: Lesson, block: LessonReed, { map }: Pick<Marker, "map">): Values {
+export function shownReed(
+  lesson: Pick<Lesson, "reed" | "start">,
+  block: LessonReed,
+  { map }: Pick<Marker, "map">,
+): Values {
   return exerciseReed(lesson, block, map.model);
 }

@@ -73,8 +73,8 @@ export class LessonPlayer extends LitElement {
       ${lesson.features ? html`<p class="soft">${this.#focusText(lesson)}</p>` : nothing}
       ${this.brief ? nothing : this.#steps()}
       <lesson-step
+        .view=${stepView(lesson, run, this.#telling)}
         .lesson=${lesson}
-        .run=${run}
         .telling=${this.#telling}
         .text=${text}
         @answer-picked=${this.#onAnswer}
@@ -144,6 +144,18 @@ export class LessonPlayer extends LitElement {
     const step = this.renderRoot.querySelector<LessonStep>("lesson-step");
     await step?.updateComplete;
     step?.focus();
+  }
+
+  /** Which block of the step lies at a place of the window, and where in it, as fractions of its box. */
+  blockAt(x: number, y: number): { block: number; x: number; y: number } | undefined {
+    const step = this.renderRoot.querySelector<LessonStep>("lesson-step");
+    const { length } = stepView(this.lesson, this.run, this.#telling).blocks;
+    for (let block = 0; block < length; block += 1) {
+      const box = step?.block(block)?.getBoundingClientRect();
+      if (box && x >= box.left && x <= box.right && y >= box.top && y <= box.bottom)
+        return { block, x: (x - box.left) / box.width, y: (y - box.top) / box.height };
+    }
+    return undefined;
   }
 
   /** The open exercise is the last one of the view. */

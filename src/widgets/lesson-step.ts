@@ -3,8 +3,7 @@ import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { exerciseReed } from "../lesson/exercise-reed.js";
 import type { Telling } from "../lesson/feedback.js";
 import type { Lesson, ShowBlock } from "../lesson/lesson.js";
-import { stepView, shownReed, type BlockView } from "../lesson/lesson-view.js";
-import type { LessonState } from "../lesson/lesson-state.js";
+import { shownReed, type BlockView, type StepView } from "../lesson/lesson-view.js";
 import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import { define } from "./define.js";
 import { LessonExercise } from "./lesson-exercise.js";
@@ -60,14 +59,15 @@ export class LessonStep extends LitElement {
   ];
 
   static override properties = {
+    view: { attribute: false },
     lesson: { attribute: false },
-    run: { attribute: false },
     telling: { attribute: false },
     text: { attribute: false },
   };
 
-  declare lesson: Lesson;
-  declare run: LessonState;
+  declare view: StepView;
+  /** What its reeds begin with. */
+  declare lesson: Pick<Lesson, "reed" | "start">;
   declare telling: Telling;
   declare text: LessonCatalogue;
 
@@ -77,18 +77,18 @@ export class LessonStep extends LitElement {
   }
 
   override render() {
-    const view = stepView(this.lesson, this.run, this.telling);
-    if (this.lesson.steps[view.step]?.sound === false)
+    const { view } = this;
+    if (!view.sound)
       return html`<h2 tabindex="-1">${view.title}</h2>
         <p>${this.text.lessons.file.unsound}</p>`;
     return html`<h2 tabindex="-1">${view.title}</h2>
       <div class="blocks">
-        ${view.blocks.map((block) => this.#block(block, view))}
+        ${view.blocks.map((block) => this.#block(block))}
         ${view.more ? html`<p class="soft">${this.text.lessons.more}</p>` : nothing}
       </div>`;
   }
 
-  #block(block: BlockView, view: ReturnType<typeof stepView>) {
+  #block(block: BlockView) {
     if ("id" in block)
       return html`<lesson-exercise
         .view=${block}
@@ -97,13 +97,11 @@ export class LessonStep extends LitElement {
       ></lesson-exercise>`;
     if (block.kind === "prose") return html`<div class="prose">${unsafeHTML(block.html)}</div>`;
     if (block.kind === "claim") return html`<p class="claim">${block.says}</p>`;
-    return this.#show(block, view);
+    return this.#show(block);
   }
 
-  #show(
-    block: ShowBlock,
-    { directionsHidden, sharesHidden, more, blocks }: ReturnType<typeof stepView>,
-  ) {
+  #show(block: ShowBlock) {
+    const { directionsHidden, sharesHidden, more, blocks } = this.view;
     const { map, actions, unit } = this.telling;
     const besides = block.beside && exerciseReed(this.lesson, block.beside, map.model);
     const isOpen = more || blocks.some((one) => "id" in one && !one.locked);
@@ -121,6 +119,11 @@ export class LessonStep extends LitElement {
       .unit=${unit}
       .text=${this.text}
     ></lesson-show>`;
+  }
+
+  /** One of its blocks as it stands on the page. */
+  block(index: number): Element | undefined {
+    return this.renderRoot.querySelector(".blocks")?.children[index];
   }
 
   /** On the title of the step, which has just been opened. */

@@ -15,7 +15,12 @@ export class OwnSize implements ReactiveController {
 
   hostConnected(): void {
     if (typeof ResizeObserver === "undefined") return;
-    this.#watcher = new ResizeObserver(() => this.#measure());
+    // In the element's own px: where a page is enlarged, so is what a box on the screen measures.
+    this.#watcher = new ResizeObserver((entries) => {
+      for (const { target, contentRect } of entries)
+        if (target === this.#mark) this.#host.em = contentRect.width;
+        else if (contentRect.width > 0) this.#host.layoutWidth = Math.round(contentRect.width);
+    });
     this.#watcher.observe(this.#host);
     if (this.#mark) this.#watcher.observe(this.#mark);
   }
@@ -29,12 +34,5 @@ export class OwnSize implements ReactiveController {
 
   hostDisconnected(): void {
     this.#watcher?.disconnect();
-  }
-
-  #measure(): void {
-    const width = Math.round(this.#host.getBoundingClientRect().width);
-    const rem = this.#mark?.getBoundingClientRect().width ?? 0;
-    if (rem > 0) this.#host.em = rem;
-    if (width > 0) this.#host.layoutWidth = width;
   }
 }

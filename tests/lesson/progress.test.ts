@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { LessonState } from "../../src/lesson/lesson-state.js";
-import { mergedProgress, noProgress, progressFrom } from "../../src/lesson/progress.js";
+import { mergedProgress } from "../../src/lesson/merged-progress.js";
+import { noProgress, progressFrom } from "../../src/lesson/progress.js";
 import type { Progress } from "../../src/lesson/progress.js";
 import { progressText, readProgress } from "../../src/lesson/progress-file.js";
 
