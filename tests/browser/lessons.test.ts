@@ -55,6 +55,21 @@ describeWalks("lessons", (walk) => {
     expect(await bench.code()).toContain("lesson=06-shape.1");
   });
 
+  walk(
+    "a lesson in which only some features count says so, in the list and at its head",
+    async (bench) => {
+      await open(bench, start);
+      const card = bench.page.locator("lessons-page .lesson", { hasText: "Wires, round and flat" });
+      expect(await card.innerText()).toContain("Only these count: first-wire roundness");
+      await card.click();
+      await bench.page.locator("lesson-step h2").waitFor();
+      const head = await bench.page
+        .locator("lesson-player > *, lesson-player p.soft")
+        .allInnerTexts();
+      expect(head.join(" ")).toContain("So its point is not that of the bench.");
+    },
+  );
+
   walk("a step opens by its link", async (bench) => {
     await open(bench, `${start}&lesson=06-shape.3`);
     expect(await bench.page.locator("lesson-step h2").innerText()).toBe(
