@@ -18,6 +18,8 @@ const inner = [
   "assumption-picked",
   "assumptions-reset",
   "lip-purpose-picked",
+  "lesson-worked",
+  "step-asked",
 ];
 
 /** Fields inside speak of single numbers; the element tells the page of the reed. */
