@@ -6,7 +6,7 @@
 //   dist/frame.html                the page for their frames
 //   dist/lesson-frame.html         the same for a lesson
 //   dist/reedpoint.html            the whole product in one file
-//   dist/examples.html             ten snippets, each running
+//   dist/examples.html             eleven snippets, each running
 import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";

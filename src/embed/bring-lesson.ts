@@ -51,7 +51,9 @@ async function shipped(id: string, model: ReedModel): Promise<BroughtLesson> {
     return { ...nothing, trouble: words.unreached(id) };
   }
   const ids = shippedLessons.map((one) => one.id).join(", ");
-  warnOnce(`lesson: “${id}” is not known; allowed: ${ids}, or the address of a file that ends in .md`);
+  warnOnce(
+    `lesson: “${id}” is not known; allowed: ${ids}, or the address of a file that ends in .md`,
+  );
   return { ...nothing, trouble: id === "" ? words.none : words.unknown(id) };
 }
 
@@ -63,7 +65,9 @@ function fitting(lesson: Lesson, model: ReedModel): BroughtLesson {
 }
 
 function noLesson(): BroughtLesson {
-  warnOnce("source: this is no lesson; allowed: the text of a lesson file, or what parseLesson made of one");
+  warnOnce(
+    "source: this is no lesson; allowed: the text of a lesson file, or what parseLesson made of one",
+  );
   return { ...nothing, trouble: words.noLesson };
 }
 

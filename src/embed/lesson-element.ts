@@ -45,7 +45,7 @@ export class LessonElement extends EmbeddedElement {
 
   static override properties: PropertyDeclarations = {
     lesson: { type: String },
-    step: { converter: (text: string | null) => (text === null ? null : Number(text)) },
+    step: { type: String },
     model: { type: String },
     source: { attribute: false },
     run: { attribute: false },
@@ -77,11 +77,11 @@ export class LessonElement extends EmbeddedElement {
     return this.#run ? this.#run.step + 1 : this.#first;
   }
 
-  set step(step: number | null) {
-    const isStep = step !== null && Number.isInteger(step) && step >= 1;
-    if (step !== null && !isStep)
-      warnOnce(`step: ${step} is no step; allowed: a whole number from 1 on`);
-    this.#first = isStep ? step : 1;
+  set step(step: number | string | null) {
+    const number = Number(step ?? 1);
+    const isStep = Number.isInteger(number) && number >= 1;
+    if (!isStep) warnOnce(`step: “${step}” is no step; allowed: a whole number from 1 on`);
+    this.#first = isStep ? number : 1;
     this.requestUpdate("step");
   }
 

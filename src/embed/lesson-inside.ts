@@ -41,11 +41,7 @@ export function lessonInside({ brought, run, model, text }: LessonInside) {
   if (trouble) return html`<p role="alert">${trouble}</p>`;
   return html`${
     problems.length > 0
-      ? html`<lesson-problems
-          .file=${file}
-          .problems=${problems}
-          .text=${whole}
-        ></lesson-problems>`
+      ? html`<lesson-problems .file=${file} .problems=${problems} .text=${whole}></lesson-problems>`
       : nothing
   }
   ${
@@ -95,7 +91,12 @@ export function workedOn(before: LessonState, after: LessonState) {
 /** How good an answer was that has been handed in. */
 export function gradeOf(
   exercise: string,
-  { lesson, run, model, text }: Omit<LessonInside, "brought" | "run"> & {
+  {
+    lesson,
+    run,
+    model,
+    text,
+  }: Omit<LessonInside, "brought" | "run"> & {
     readonly lesson: Lesson;
     readonly run: LessonState;
   },
