@@ -7,6 +7,7 @@
 //   dist/lesson-frame.html         the same for a lesson
 //   dist/reedpoint.html            the whole product in one file
 //   dist/examples.html             eleven snippets, each running
+//   dist/service-worker.js         keeps all of it for a visit without a connection
 import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -14,6 +15,7 @@ import { build } from "vite";
 import { buildElements, buildFrames } from "./build-elements.mjs";
 import { buildExamples } from "./build-examples.mjs";
 import { buildOnePage } from "./build-one-page.mjs";
+import { buildServiceWorker } from "./build-service-worker.mjs";
 import { writeSchemas } from "./schemas.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -66,4 +68,5 @@ await buildElements(root);
 await buildFrames(root);
 await buildOnePage(root);
 buildExamples(root);
-console.log("Built dist: app, frame, one page, examples, lib, schema, elements.");
+await buildServiceWorker(root, `${root}dist`);
+console.log("Built dist: app, frame, one page, examples, lib, schema, elements, service worker.");
