@@ -132,9 +132,10 @@ describe.skipIf(chromiumPath === undefined)("a lesson on somebody else's page", 
     const page = await openCoursePage(browser, "<reed-lesson></reed-lesson>");
     const given = await page.evaluate(async (text) => {
       const element = document.querySelector("reed-lesson") as LessonOnPage;
-      const until = async (selector: string) => {
-        while (!element.shadowRoot?.querySelector(selector))
-          await new Promise((resolve) => setTimeout(resolve, 50));
+      const until = async (selector: string): Promise<void> => {
+        if (element.shadowRoot?.querySelector(selector)) return;
+        await new Promise((resolve) => setTimeout(resolve, 50));
+        await until(selector);
       };
       await until("[role=alert]");
       element.source = text;
