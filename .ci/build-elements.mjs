@@ -3,6 +3,7 @@
 import { createHash } from "node:crypto";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
+import { firstLoad } from "./first-load.mjs";
 import { lessonFiles } from "./lesson-files.mjs";
 import { writeManifest } from "./manifest.mjs";
 import {
@@ -56,12 +57,12 @@ function buildClassic(root, source, file, { outDir, more = [withoutAppWords()] }
 }
 
 /** A module; large parts come when they are shown first. */
-function buildModule(root, name, source) {
+function buildModule(root, name, source, more = []) {
   return libraryBuild(
     root,
     { entry: { [name]: `src/embed/${source}.ts` }, formats: ["es"] },
     { chunkFileNames: `parts/${name}-[name]-[hash].js` },
-    [withoutAppWords()],
+    [withoutAppWords(), ...more],
   );
 }
 
@@ -82,7 +83,7 @@ export async function buildElements(root) {
   await buildClassic(root, "reed-elements-classic", "reed-elements.classic.js");
   await buildClassic(root, "reed-lesson-classic", "reed-lesson.classic.js");
   await buildClassic(root, "frame-parent", "reed-frame.js");
-  await buildModule(root, "reed-elements", "reed-elements");
+  await buildModule(root, "reed-elements", "reed-elements", [firstLoad()]);
   await buildModule(root, "reed-triangle", "reed-triangle");
   await buildModule(root, "reed-elements.lazy", "reed-elements-lazy");
   await writeManifest(root);
