@@ -60,9 +60,14 @@ export class EmbeddedElement extends LitElement {
     this.said = "";
   }
 
+  /** What the parts inside say to their owner, by name; none of it is for the page. */
+  protected get inner(): readonly string[] {
+    return ["blend-picked", "aim-picked", "gesture-ended"];
+  }
+
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
     const root = super.createRenderRoot();
-    stopInside(root, (event) => this.takeInner(event));
+    stopInside(root, this.inner, (event) => this.takeInner?.(event));
     return root;
   }
 
@@ -82,12 +87,12 @@ export class EmbeddedElement extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues): void {
-    if (changed.has("theme") && !["", "auto", "paper", "night"].includes(this.theme))
+    if (changed.has("theme") && !/^(auto|paper|night|)$/.test(this.theme))
       warnOnce(`theme: “${this.theme}” is not known; allowed: auto, paper, night`);
   }
 
   /** What the parts inside ask for. */
-  protected takeInner(_event: Event): void {}
+  protected takeInner?(event: Event): void;
 
   /** Tells the page of something that the user did, as plain data. */
   protected tellPage(type: string, detail: object): void {
@@ -96,12 +101,10 @@ export class EmbeddedElement extends LitElement {
   }
 
   /** The element's own parts. */
-  protected parts(): TemplateResult {
-    return html``;
-  }
+  protected parts?(): TemplateResult;
 
   override render(): TemplateResult {
-    return html`<div class="frame">${this.parts()}</div>
+    return html`<div class="frame">${this.parts?.()}</div>
       <div class="description"><slot></slot></div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>`;
   }

@@ -142,8 +142,7 @@ export class EmbeddedReed extends EmbeddedElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#follow(this.#own);
-    if (this.for !== "") void this.#findLeader();
+    this.#refollow();
   }
 
   override disconnectedCallback(): void {
@@ -158,7 +157,8 @@ export class EmbeddedReed extends EmbeddedElement {
     if (changed.has("for") && this.hasUpdated) this.#refollow();
     const isNew = ["reed", "values", "model", "features"].some((name) => changed.has(name));
     if (isNew) this.#start();
-    else if (["target", "layers", "locked"].some((name) => changed.has(name))) this.#relook();
+    else if (["target", "layers", "locked"].some((name) => changed.has(name)))
+      this.#own.look(this.#looked());
   }
 
   /** Begins anew with what the page says: the user's changes are gone. */
@@ -196,20 +196,16 @@ export class EmbeddedReed extends EmbeddedElement {
     return readFeatures(this.locked, "locked", this.#model);
   }
 
-  #relook(): void {
-    this.#own.look(this.#looked());
-  }
-
   #follow(shared: SharedReed): void {
     this.#unsubscribe?.();
     this.#leader = shared === this.#own ? undefined : shared;
-    this.followed(shared);
+    this.followed?.(shared);
     let before = shared.state;
     this.#unsubscribe = shared.subscribe(() => {
       this.way = wayBetween(before, shared.state);
       before = shared.state;
       this.requestUpdate();
-      this.changedOutside();
+      this.changedOutside?.();
     });
     this.requestUpdate();
   }
@@ -239,7 +235,7 @@ export class EmbeddedReed extends EmbeddedElement {
   protected act(action: BenchAction): void {
     const gesture = "gesture" in action ? action.gesture : undefined;
     const ended = action.type === "gesture-ended";
-    if (this.isStill && action.type !== "gesture-ended") return;
+    if (this.isStill && !ended) return;
     const isChanged = this.shared.dispatch(action);
     if (isChanged && !ended) {
       this.tell("input");
@@ -273,10 +269,10 @@ export class EmbeddedReed extends EmbeddedElement {
   }
 
   /** Another recipe is shown from now on. */
-  protected followed(_shared: SharedReed): void {}
+  protected followed?(shared: SharedReed): void;
 
   /** The reed has changed, by this element or by another one that shows it. */
-  protected changedOutside(): void {}
+  protected changedOutside?(): void;
 
   protected override takeInner(event: Event): void {
     switch (event.type) {

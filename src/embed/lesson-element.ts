@@ -11,6 +11,7 @@ import { EmbeddedElement } from "./embedded-element.js";
 import { lateStyle, lateWords } from "./late-words.js";
 import type * as Inside from "./lesson-inside.js";
 import { readModelOf } from "./read-attributes.js";
+import { partEvents } from "./stop-inside.js";
 import { warnOnce } from "./warn-once.js";
 
 /** What every event of a lesson carries: plain data that can be stored and sent. */
@@ -162,6 +163,10 @@ export class LessonElement extends EmbeddedElement {
   #go(step: number): void {
     const { lesson } = this.#brought ?? {};
     if (lesson && this.#run) this.#run = this.#inside!.atStep(lesson, this.#run, step);
+  }
+
+  protected override get inner(): readonly string[] {
+    return [...super.inner, ...partEvents, "lesson-worked", "step-asked"];
   }
 
   protected override takeInner(event: Event): void {
