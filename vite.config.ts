@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+import { firstLoad } from "./.ci/first-load.mjs";
 import { lessonFiles } from "./.ci/lesson-files.mjs";
 import { tightTemplates, withoutRemarks } from "./.ci/tight-templates.mjs";
 
@@ -8,7 +9,7 @@ const dom = ["drawing", "widgets", "scenes"];
 export default defineConfig({
   // The built app works in any folder of any server.
   base: "./",
-  plugins: [lessonFiles(), tightTemplates(), withoutRemarks()],
+  plugins: [lessonFiles(), tightTemplates(), withoutRemarks(), firstLoad()],
   build: { target: "es2022" },
   // The other pages of the product stand on built files, which the development server does not have.
   optimizeDeps: { entries: ["index.html"] },

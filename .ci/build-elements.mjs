@@ -3,6 +3,8 @@
 import { createHash } from "node:crypto";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { build } from "vite";
+import { firstLoad } from "./first-load.mjs";
+import { lessonFiles } from "./lesson-files.mjs";
 import { writeManifest } from "./manifest.mjs";
 import {
   nothingLate,
@@ -12,7 +14,7 @@ import {
   withoutRemarks,
 } from "./tight-templates.mjs";
 
-const plugins = [tightTemplates(), withoutRemarks()];
+const plugins = [lessonFiles(), tightTemplates(), withoutRemarks()];
 
 function libraryBuild(root, lib, output, more = [], outDir = "dist/elements") {
   return build({
@@ -55,12 +57,12 @@ function buildClassic(root, source, file, { outDir, more = [withoutAppWords()] }
 }
 
 /** A module; large parts come when they are shown first. */
-function buildModule(root, name, source) {
+function buildModule(root, name, source, more = []) {
   return libraryBuild(
     root,
     { entry: { [name]: `src/embed/${source}.ts` }, formats: ["es"] },
     { chunkFileNames: `parts/${name}-[name]-[hash].js` },
-    [withoutAppWords()],
+    [withoutAppWords(), ...more],
   );
 }
 
@@ -79,8 +81,9 @@ function writeIntegrity(root, files) {
 
 export async function buildElements(root) {
   await buildClassic(root, "reed-elements-classic", "reed-elements.classic.js");
+  await buildClassic(root, "reed-lesson-classic", "reed-lesson.classic.js");
   await buildClassic(root, "frame-parent", "reed-frame.js");
-  await buildModule(root, "reed-elements", "reed-elements");
+  await buildModule(root, "reed-elements", "reed-elements", [firstLoad()]);
   await buildModule(root, "reed-triangle", "reed-triangle");
   await buildModule(root, "reed-elements.lazy", "reed-elements-lazy");
   await writeManifest(root);
@@ -88,17 +91,20 @@ export async function buildElements(root) {
     "reed-elements.js",
     "reed-elements.classic.js",
     "reed-elements.lazy.js",
+    "reed-lesson.classic.js",
     "reed-triangle.js",
     "reed-frame.js",
   ]);
 }
 
-/** The page that stands in other people's frames; classic, for a sandbox and a file load no modules. */
-export async function buildFrame(root) {
+/** The pages that stand in other people's frames; classic, for a sandbox and a file load no modules. */
+export async function buildFrames(root) {
   // A link may hold a reed that has failed a look before measuring: the words for that are the guided sheet's.
   await buildClassic(root, "frame-page", "frame.js", { outDir: "dist/assets", more: [] });
   const styles = ["src/app/page.css", "src/embed/frame.css"];
   const style = styles.map((file) => tightStyle(readFileSync(root + file, "utf8"))).join("");
   writeFileSync(`${root}dist/assets/frame.css`, `${style}\n`);
   copyFileSync(`${root}src/embed/frame.html`, `${root}dist/frame.html`);
+  await buildClassic(root, "lesson-frame-page", "lesson-frame.js", { outDir: "dist/assets" });
+  copyFileSync(`${root}src/embed/lesson-frame.html`, `${root}dist/lesson-frame.html`);
 }

@@ -4,15 +4,18 @@
 //   dist/schema                    JSON Schemas for a teacher's own files
 //   dist/elements                  elements for other people's pages
 //   dist/frame.html                the page for their frames
+//   dist/lesson-frame.html         the same for a lesson
 //   dist/reedpoint.html            the whole product in one file
-//   dist/examples.html             ten snippets, each running
+//   dist/examples.html             eleven snippets, each running
+//   dist/service-worker.js         keeps all of it for a visit without a connection
 import { spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
-import { buildElements, buildFrame } from "./build-elements.mjs";
+import { buildElements, buildFrames } from "./build-elements.mjs";
 import { buildExamples } from "./build-examples.mjs";
 import { buildOnePage } from "./build-one-page.mjs";
+import { buildServiceWorker } from "./build-service-worker.mjs";
 import { writeSchemas } from "./schemas.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -62,7 +65,8 @@ writeTypes();
 for (const door of doors) await import(`${root}dist/lib/${door}.js`);
 await writeSchemas(root);
 await buildElements(root);
-await buildFrame(root);
+await buildFrames(root);
 await buildOnePage(root);
 buildExamples(root);
-console.log("Built dist: app, frame, one page, examples, lib, schema, elements.");
+await buildServiceWorker(root, `${root}dist`);
+console.log("Built dist: app, frame, one page, examples, lib, schema, elements, service worker.");

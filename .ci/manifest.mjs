@@ -57,7 +57,18 @@ export async function readManifest(root) {
   return { schemaVersion: manifest.schemaVersion, readme: "", modules };
 }
 
-const typesOfOthers = { reed: "string", model: "ReedModel", values: "Values", text: "unknown" };
+const typesOfOthers = {
+  reed: "string",
+  model: "ReedModel",
+  values: "Values",
+  text: "unknown",
+  step: "number",
+  run: "LessonState | null",
+  source: "Lesson | string | null",
+};
+
+/** What an event carries that is not about a reed. */
+const detailOf = (event) => (/lesson|step-turned/.test(event) ? "LessonDetail" : "ReedDetail");
 
 function typeOf({ name, type }) {
   return typesOfOthers[name] ?? type?.text ?? "unknown";
@@ -85,8 +96,9 @@ function typesOf({ modules }) {
     (name) => name.startsWith("reed-"),
   );
   return `import type { Blend, ReedModel, Values } from "../lib/engine.js";
+import type { Lesson, LessonState } from "../lib/lesson.js";
 
-/** What every event of a Reedpoint element carries as its \`detail\`. */
+/** What every event of an element with a reed carries as its \`detail\`. */
 export interface ReedDetail {
   readonly reed: string;
   readonly values: Values;
@@ -97,13 +109,26 @@ export interface ReedDetail {
   readonly locked: readonly string[];
 }
 
+/** What every event of a lesson carries as its \`detail\`. */
+export interface LessonDetail {
+  readonly lesson: string;
+  /** Counted from 1. */
+  readonly step: number;
+  /** The exercise that was worked on, by its name in \`run\`. */
+  readonly exercise?: string;
+  readonly grade?: "right" | "partly" | "wrong";
+  readonly done: number;
+  readonly all: number;
+  readonly run: LessonState;
+}
+
 ${all.map(interfaceOf).join("\n")}
 declare global {
   interface HTMLElementTagNameMap {
 ${tags}
   }
   interface HTMLElementEventMap {
-${events.map((name) => `    "${name}": CustomEvent<ReedDetail>;`).join("\n")}
+${events.map((name) => `    "${name}": CustomEvent<${detailOf(name)}>;`).join("\n")}
   }
 }
 `;

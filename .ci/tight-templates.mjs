@@ -7,7 +7,9 @@ export function tightStyle(style) {
     .replace(/\s+/g, " ")
     .replace(/ ?([{};,]) ?/g, "$1")
     .replace(/: /g, ":")
-    .replace(/;}/g, "}");
+    .replace(/;}/g, "}")
+    .replace(/(?<![\w.])0\./g, ".")
+    .trim();
 }
 
 /** A vite plugin for the rooms that hold templates. Lines stay lines, so that source maps still point at them. */

@@ -73,6 +73,11 @@ export class AddressBar {
     }
   };
 
+  /** Writes at once what was told: a reload that a script begins reads the address before the page hears of it. */
+  settle(): void {
+    this.#flush();
+  }
+
   readonly #onHash = (): void => {
     if (this.code() === this.#written) return;
     this.#written = this.code();

@@ -3,6 +3,7 @@ import type { AssumptionId, Assumptions } from "../acoustics/assumptions.js";
 import { presetState } from "../acoustics/lip-presets.js";
 import type { LipPurpose } from "../acoustics/trade-and-model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { withLip } from "../reed/lip-catalogue.js";
 import { define } from "../widgets/define.js";
 import type {
   AssumptionPickedEvent,
@@ -89,7 +90,7 @@ export class BenchLip extends LitElement {
   }
 
   override render() {
-    const { text } = this;
+    const text = withLip(this.text);
     const { bench } = this.state.present;
     const { pinned } = bench;
     return html`<section role=${this.embedded ? "group" : nothing} aria-label=${text.lip.title}>
@@ -115,7 +116,7 @@ export class BenchLip extends LitElement {
   }
 
   #compare(pinned: string | undefined) {
-    const { text } = this;
+    const text = withLip(this.text);
     const { bench } = this.state.present;
     return html`<p class="compare">
       <strong>${text.lip.panel.mine(bench.reed || text.bar.allRound)}</strong>

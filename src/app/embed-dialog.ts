@@ -1,9 +1,10 @@
-import { LitElement, css, html } from "lit";
+import { LitElement, css, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { ReedModel } from "../engine/model.js";
 import type { Bench } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { look } from "../widgets/look.js";
+import { shippedLessons } from "./shipped-lessons.js";
 import { embedded, frameAddress, snippet, type Embedding } from "./snippet.js";
 import { stateInside } from "./state-inside.js";
 
@@ -143,28 +144,33 @@ export class EmbedDialog extends LitElement {
     this.says = "";
   }
 
+  /** The lesson that is open: one of the list, for a file's and a review's cannot be found from another page. */
+  get #lesson() {
+    return shippedLessons.find(({ id }) => id === this.bench.lesson?.id);
+  }
+
+  override willUpdate(): void {
+    if (!this.hasUpdated && this.bench.page === "lessons" && this.#lesson) this.show = "lesson";
+  }
+
   override firstUpdated(): void {
     this.renderRoot.querySelector("dialog")!.showModal();
   }
 
   override render() {
     const words = this.text.embed;
+    const isLesson = this.show === "lesson";
+    const shows = embedded.filter((one) => one !== "lesson" || this.#lesson);
     return html`<dialog
       aria-labelledby="title"
       @close=${() => this.dispatchEvent(new Event("dialog-closed"))}
     >
       <h2 id="title">${words.title}</h2>
-      <p>${words.explain}</p>
+      <p>${isLesson ? words.explainLesson : words.explain}</p>
       <div class="choices">
-        ${this.#choice("show", words.show, embedded, words.shows)} ${this.#kinds()}
+        ${this.#choice("show", words.show, shows, words.shows)} ${this.#kinds()}
         ${this.#choice("theme", words.look, ["", "paper", "night", "auto"], words.looks)}
-        <label
-          ><input
-            type="checkbox"
-            .checked=${live(this.locked)}
-            @change=${this.#onLocked}
-          />${words.locked}</label
-        >
+        ${isLesson ? nothing : this.#lock()}
       </div>
       <label class="address"
         >${words.address} <input type="text" .value=${live(this.folder)} @change=${this.#onFolder}
@@ -185,10 +191,22 @@ export class EmbedDialog extends LitElement {
     </dialog>`;
   }
 
+  #lock() {
+    return html`<label
+      ><input
+        type="checkbox"
+        .checked=${live(this.locked)}
+        @change=${this.#onLocked}
+      />${this.text.embed.locked}</label
+    >`;
+  }
+
   get #how(): Embedding {
     const { show, as, theme, locked, folder, bench, text } = this;
+    const { title, goal = "" } = (show === "lesson" && this.#lesson) || {};
     const name = bench.reed || text.bar.allRound;
-    const says = text.embed.says(name, this.says);
+    const says =
+      title === undefined ? text.embed.says(name, this.says) : text.embed.says(title, goal);
     return { show, as, theme, locked, folder, says };
   }
 

@@ -32,6 +32,7 @@ import { BenchGrid } from "./bench-grid.js";
 import type { Shown } from "./bench-words.js";
 import { Pace } from "./pace.js";
 import { NoticeBar } from "./notice-bar.js";
+import { Offline } from "./offline.js";
 import { PageTabs } from "./page-tabs.js";
 import { PageRoom } from "./page-room.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
@@ -82,6 +83,7 @@ export class ReedpointApp extends LitElement {
   readonly #page = new PageRoom(this);
   readonly #address = new AddressBar(window, (code) => this.#openCode(code));
   readonly #handOut = new HandOut(this, () => this.#address.linkTo(this.#code));
+  readonly #offline = new Offline(this, () => this.#address.settle());
   readonly #drawn = new Pace<Shown>(75, () => this.requestUpdate());
   readonly #worded = new Pace<Shown>(160, () => this.requestUpdate());
   #seen:
@@ -221,7 +223,7 @@ export class ReedpointApp extends LitElement {
         @readings-taken=${this.#onReadings}
         @dialog-closed=${this.#onDialogClosed}
       ></readings-dialog>
-      ${this.#handOut.dialog(now)}
+      ${this.#handOut.dialog(now)} ${this.#offline.bar()}
       <div
         class="bench"
         @value-picked=${this.#onValue}

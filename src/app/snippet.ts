@@ -1,9 +1,17 @@
 import type { ReedModel } from "../engine/model.js";
-import { allRoundValues, encodeBench, type Bench } from "../reed/bench.js";
+import { allRoundValues, encodeBench, newBench, type Bench } from "../reed/bench.js";
 import { demoReadings } from "../reed/demo-readings.js";
 
 /** What can be put into another page. */
-export const embedded = ["bench", "triangle", "lamp", "lip", "stand-ins", "plan"] as const;
+export const embedded = [
+  "bench",
+  "triangle",
+  "lamp",
+  "lip",
+  "stand-ins",
+  "plan",
+  "lesson",
+] as const;
 
 /** What of the bench goes into another page, and how. */
 export interface Embedding {
@@ -41,35 +49,61 @@ function targetOf({ target, aim }: Bench): string {
   return target === "own" && aim ? aim.map(percent).join(" ") : target;
 }
 
-function elementSnippet(bench: Bench, model: ReedModel, how: Embedding): string {
+type Attributes = readonly (readonly [string, string | true])[];
+
+function reedAttributes(bench: Bench, model: ReedModel, how: Embedding): Attributes {
   const layers = bench.layers.join(" ") || "none";
-  const attributes: (readonly [string, string | true])[] = [
+  return [
     ...readingsOf(bench, model),
     ...(bench.target === "" ? [] : [["target", targetOf(bench)] as const]),
     ...(layers === "certainty" ? [] : [["layers", layers] as const]),
-    ...(how.theme === "" ? [] : [["theme", how.theme] as const]),
+    ...themeAttribute(how),
     ...(how.locked ? [["locked", true] as const] : []),
     ...(how.locked || bench.locked.length === 0
       ? []
       : [["locked", bench.locked.join(" ")] as const]),
   ];
+}
+
+function themeAttribute({ theme }: Embedding): Attributes {
+  return theme === "" ? [] : [["theme", theme]];
+}
+
+function lessonAttributes({ lesson }: Bench, how: Embedding): Attributes {
+  const step = lesson?.step ?? 0;
+  return [
+    ["lesson", lesson?.id ?? ""],
+    ...(step === 0 ? [] : [["step", String(step + 1)] as const]),
+    ...themeAttribute(how),
+  ];
+}
+
+function elementSnippet(bench: Bench, model: ReedModel, how: Embedding): string {
+  const attributes =
+    how.show === "lesson" ? lessonAttributes(bench, how) : reedAttributes(bench, model, how);
   const tag = `reed-${how.show}`;
   const script = `<script type="module" src="${escaped(how.folder)}elements/reed-elements.js"></script>`;
   return `${script}\n<${tag}${attributes.map(attribute).join("")}>${escaped(how.says)}</${tag}>\n`;
 }
 
-/** The address of the frame page that shows this bench. */
+/** The address of the frame page that shows this bench, or the lesson that is open. */
 export function frameAddress(
   bench: Bench,
   model: ReedModel,
   { folder, show, theme, locked }: Pick<Embedding, "folder" | "show" | "theme" | "locked">,
 ): string {
+  const isLesson = show === "lesson";
   const asked = [
-    `show=${show}`,
+    ...(isLesson ? [] : [`show=${show}`]),
     ...(theme === "" ? [] : [`theme=${theme}`]),
-    ...(locked ? ["locked"] : []),
-  ];
-  return `${folder}frame.html?${asked.join("&")}#${encodeBench(bench, model)}`;
+    ...(locked && !isLesson ? ["locked"] : []),
+  ].join("&");
+  const { lesson } = bench;
+  const shown = isLesson
+    ? { ...newBench(model), page: "lessons" as const, ...(lesson ? { lesson } : {}) }
+    : bench;
+  const page = isLesson ? "lesson-frame.html" : "frame.html";
+  return `${folder}${page}${asked === "" ? "" : `?${asked}`}#${encodeBench(shown, model)}`;
 }
 
 function frameSnippet(bench: Bench, model: ReedModel, how: Embedding): string {

@@ -7,18 +7,15 @@ const mostUndo = 200;
 /** A new moment; within one gesture it takes the place of the last one. */
 export function step(state: BenchState, present: Moment, gesture?: string): BenchState {
   if (present === state.present) return state;
-  const { model, past, future, advice, progress, lessonFile, presenting } = state;
-  const same = gesture !== undefined && gesture === state.gesture;
-  const before = same ? state.before : { present: state.present, past, future };
+  const { gesture: open, before: begun, ...rest } = state;
+  const { past, future } = rest;
+  const same = gesture !== undefined && gesture === open;
+  const before = same ? begun : { present: state.present, past, future };
   return {
-    model,
+    ...rest,
     present: withoutRead(present),
     past: same ? past : [...past, state.present].slice(-mostUndo),
     future: [],
-    advice,
-    ...(progress ? { progress } : {}),
-    ...(lessonFile ? { lessonFile } : {}),
-    ...(presenting ? { presenting } : {}),
     ...(gesture === undefined || !before ? {} : { gesture, before }),
   };
 }
@@ -31,17 +28,19 @@ function withoutRead(moment: Moment): Moment {
   return { ...moment, bench: left.length > 0 ? { ...bench, expected: left } : bench };
 }
 
+/** A bench of which some things may be missing. */
+type Loose = { readonly [Key in keyof Bench]?: Bench[Key] | undefined };
+
+/** What is undefined is not there at all. */
+function defined(bench: Loose): Bench {
+  const there = Object.entries(bench).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(there) as unknown as Bench;
+}
+
 /** How the bench is looked at is no step of undo. */
-export function viewed(
-  state: BenchState,
-  change: { readonly [Key in keyof Bench]?: Bench[Key] | undefined },
-): BenchState {
-  const { bench } = state.present;
-  const asked = Object.entries({ ...bench, ...change }).filter(([, value]) => value !== undefined);
-  return {
-    ...state,
-    present: { ...state.present, bench: Object.fromEntries(asked) as unknown as Bench },
-  };
+export function viewed(state: BenchState, change: Loose): BenchState {
+  const { present } = state;
+  return { ...state, present: { ...present, bench: defined({ ...present.bench, ...change }) } };
 }
 
 /** One step back or forth; how the bench is looked at stays. */
@@ -66,15 +65,5 @@ export function seenAs({ present }: BenchState, moment: Moment): Moment {
 /** A bench, looked at as another one is. */
 export function lookedAt(looks: Bench, bench: Bench): Bench {
   const { unit, layers, page, lesson, plan, quality, judged } = looks;
-  const { lesson: _lesson, plan: _plan, quality: _quality, judged: _judged, ...rest } = bench;
-  return {
-    ...rest,
-    unit,
-    layers,
-    page,
-    ...(lesson ? { lesson } : {}),
-    ...(plan ? { plan } : {}),
-    ...(quality ? { quality } : {}),
-    ...(judged ? { judged } : {}),
-  };
+  return defined({ ...bench, unit, layers, page, lesson, plan, quality, judged });
 }

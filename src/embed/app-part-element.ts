@@ -10,6 +10,7 @@ import type { FeatureId } from "../engine/model.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BlendForm } from "./blend-form.js";
 import type { SharedReed } from "./shared-reed.js";
+import { partEvents } from "./stop-inside.js";
 
 /** A public element that is made of parts of the app, and speaks as the app does. */
 export class AppPartElement extends BlendForm {
@@ -29,6 +30,10 @@ export class AppPartElement extends BlendForm {
     super();
     this.text = english;
     this.moves = "point";
+  }
+
+  protected override get inner(): readonly string[] {
+    return [...super.inner, ...partEvents];
   }
 
   protected override get view(): BenchView {

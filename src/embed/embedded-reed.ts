@@ -1,34 +1,24 @@
-import {
-  LitElement,
-  html,
-  type PropertyValues,
-  type TemplateResult,
-  type PropertyDeclarations,
-} from "lit";
-import { Announcer } from "../app/announcer.js";
+import type { PropertyDeclarations, PropertyValues } from "lit";
 import type { BenchAction, BenchState } from "../app/bench-state.js";
 import { viewPlace, type PlaceView } from "../app/place-view.js";
 import { wayBetween } from "../app/way-between.js";
 import type { Blend } from "../engine/blend.js";
-import { compileModel } from "../engine/compile.js";
 import type { ReedModel, Values } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { demoReadings } from "../reed/demo-readings.js";
 import { triangleWords, type TriangleWords } from "../reed/triangle-words.js";
 import type { AimPickedEvent, BlendPickedEvent } from "../widgets/events.js";
-import { look } from "../widgets/look.js";
-import { version } from "./define-element.js";
-import { embedStyle, nightStyle } from "./embed-style.js";
+import { EmbeddedElement } from "./embedded-element.js";
 import {
   readFeatures,
   readJson,
   readLayers,
+  readModelOf,
   readReed,
   readTarget,
   readValues,
 } from "./read-attributes.js";
 import { SharedReed } from "./shared-reed.js";
-import { stopInside } from "./stop-inside.js";
 import { warnOnce } from "./warn-once.js";
 
 /** What every event of a public element carries: plain data that can be stored and sent. */
@@ -43,38 +33,13 @@ export interface ReedDetail {
 }
 
 /**
- * What every public element is: a reed that the page names, shown in some way, with events for what the user did.
+ * What every public element with a reed is: a reed that the page names, shown in some way.
  * Every event carries the reed as plain data: `reed`, `values`, `blend`, `target`, `layers`, `locked`.
  *
- * @attr {string} lang - language of the words; English is what there is
  * @fires input - the user has changed the reed; in a drag after every move
  * @fires change - the user has come to an end of changing it
- * @slot - words in place of the element for who reads without scripts, and on paper
- * @cssproperty --reed-ground - ground of the element
- * @cssproperty --reed-card - ground of cards and fields
- * @cssproperty --reed-ink - text and lines
- * @cssproperty --reed-ink-soft - lesser text
- * @cssproperty --reed-rule - quiet lines
- * @cssproperty --reed-edge - borders of what can be pressed
- * @cssproperty --reed-grid - grid of the triangle
- * @cssproperty --reed-accent - what can be acted on
- * @cssproperty --reed-high - tint of the corner for the high register
- * @cssproperty --reed-low - tint of the corner for soft and low playing
- * @cssproperty --reed-loud - tint of the corner for full volume
- * @cssproperty --reed-high-word - words of that corner
- * @cssproperty --reed-low-word - words of that corner
- * @cssproperty --reed-loud-word - words of that corner
- * @cssproperty --reed-glow - contours of a quality over the triangle
- * @cssproperty --reed-hole - the dark between the blades
- * @cssproperty --reed-sans - typeface of labels and numbers
- * @cssproperty --reed-serif - typeface of sentences and titles
  */
-export class EmbeddedReed extends LitElement {
-  /** The version of the element's code. */
-  static readonly version: string = version;
-
-  static override styles = [look, embedStyle, nightStyle];
-
+export class EmbeddedReed extends EmbeddedElement {
   static override properties: PropertyDeclarations = {
     reed: { type: String },
     values: { converter: (text: string | null) => text && readJson(text, "values") },
@@ -83,10 +48,8 @@ export class EmbeddedReed extends LitElement {
     features: { type: String },
     locked: { type: String },
     model: { type: String },
-    theme: { type: String, reflect: true, useDefault: true },
     for: { type: String, attribute: "for" },
     text: { attribute: false },
-    said: { state: true },
   };
 
   /** Name of a demo reed, in any case; empty for the all-round reed. */
@@ -99,13 +62,10 @@ export class EmbeddedReed extends LitElement {
   declare features: string;
   /** Empty text: nothing can be moved. Names of features: these stay. Null: all is free. */
   declare locked: string | null;
-  /** "paper", "night" or "auto" (as the device); empty: the colours of the page around it. */
-  declare theme: string;
   /** Id of another Reedpoint element whose reed is shown. */
   declare for: string;
   /** Words of another language or school. */
   declare text: TriangleWords;
-  declare said: string;
 
   /** Along which the point is seen going to its new place. */
   protected way: readonly Blend[] = [];
@@ -116,7 +76,6 @@ export class EmbeddedReed extends LitElement {
   #unsubscribe: (() => void) | undefined;
   #changedInGesture = false;
   #seen: { readonly of: unknown; readonly view: PlaceView } | undefined;
-  readonly #announcer = new Announcer((words) => (this.said = words));
 
   constructor() {
     super();
@@ -125,10 +84,8 @@ export class EmbeddedReed extends LitElement {
     this.layers = "certainty";
     this.features = "";
     this.locked = null;
-    this.theme = "";
     this.for = "";
     this.text = triangleWords;
-    this.said = "";
   }
 
   /** The recipe that this element shows, alone or with others. */
@@ -183,43 +140,25 @@ export class EmbeddedReed extends LitElement {
     return this.locked !== null && this.locked.trim() === "";
   }
 
-  protected override createRenderRoot(): HTMLElement | DocumentFragment {
-    const root = super.createRenderRoot();
-    stopInside(root, (event) => this.takeInner(event));
-    return root;
-  }
-
-  static override get observedAttributes(): string[] {
-    return [...super.observedAttributes, "lang"];
-  }
-
-  override attributeChangedCallback(name: string, before: string | null, now: string | null): void {
-    super.attributeChangedCallback(name, before, now);
-    if (name === "lang" && now && !/^en\b/i.test(now))
-      warnOnce(`lang: “${now}” is not there yet; the words are English`);
-  }
-
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#follow(this.#own);
-    if (this.for !== "") void this.#findLeader();
+    this.#refollow();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#announcer.stop();
     this.#unsubscribe?.();
     this.#unsubscribe = undefined;
     this.#leader = undefined;
   }
 
   override willUpdate(changed: PropertyValues): void {
-    if (changed.has("theme") && !["", "auto", "paper", "night"].includes(this.theme))
-      warnOnce(`theme: “${this.theme}” is not known; allowed: auto, paper, night`);
+    super.willUpdate(changed);
     if (changed.has("for") && this.hasUpdated) this.#refollow();
     const isNew = ["reed", "values", "model", "features"].some((name) => changed.has(name));
     if (isNew) this.#start();
-    else if (["target", "layers", "locked"].some((name) => changed.has(name))) this.#relook();
+    else if (["target", "layers", "locked"].some((name) => changed.has(name)))
+      this.#own.look(this.#looked());
   }
 
   /** Begins anew with what the page says: the user's changes are gone. */
@@ -257,20 +196,16 @@ export class EmbeddedReed extends LitElement {
     return readFeatures(this.locked, "locked", this.#model);
   }
 
-  #relook(): void {
-    this.#own.look(this.#looked());
-  }
-
   #follow(shared: SharedReed): void {
     this.#unsubscribe?.();
     this.#leader = shared === this.#own ? undefined : shared;
-    this.followed(shared);
+    this.followed?.(shared);
     let before = shared.state;
     this.#unsubscribe = shared.subscribe(() => {
       this.way = wayBetween(before, shared.state);
       before = shared.state;
       this.requestUpdate();
-      this.changedOutside();
+      this.changedOutside?.();
     });
     this.requestUpdate();
   }
@@ -300,15 +235,15 @@ export class EmbeddedReed extends LitElement {
   protected act(action: BenchAction): void {
     const gesture = "gesture" in action ? action.gesture : undefined;
     const ended = action.type === "gesture-ended";
-    if (this.isStill && action.type !== "gesture-ended") return;
+    if (this.isStill && !ended) return;
     const isChanged = this.shared.dispatch(action);
     if (isChanged && !ended) {
       this.tell("input");
       this.#changedInGesture = gesture !== undefined;
       if (gesture === undefined) this.tell("change");
       const words = (): string => this.wordsOf(action);
-      if (gesture === undefined) this.#announcer.now(words());
-      else this.#announcer.later(words);
+      if (gesture === undefined) this.announcer.now(words());
+      else this.announcer.later(words);
     }
     if (ended && this.#changedInGesture) {
       this.#changedInGesture = false;
@@ -320,9 +255,8 @@ export class EmbeddedReed extends LitElement {
   protected tell(type: string, more: object = {}): void {
     const { bench } = this.shared.state.present;
     const { reed, values, target, layers, locked } = bench;
-    const detail = { reed, values, blend: this.blend, target, layers, locked, ...more };
-    const plain = JSON.parse(JSON.stringify(detail)) as ReedDetail;
-    this.dispatchEvent(new CustomEvent(type, { bubbles: true, composed: true, detail: plain }));
+    const detail: ReedDetail = { reed, values, blend: this.blend, target, layers, locked, ...more };
+    this.tellPage(type, detail);
   }
 
   /** What a screen reader hears of an action. */
@@ -335,13 +269,12 @@ export class EmbeddedReed extends LitElement {
   }
 
   /** Another recipe is shown from now on. */
-  protected followed(_shared: SharedReed): void {}
+  protected followed?(shared: SharedReed): void;
 
   /** The reed has changed, by this element or by another one that shows it. */
-  protected changedOutside(): void {}
+  protected changedOutside?(): void;
 
-  /** What the parts inside ask for. */
-  protected takeInner(event: Event): void {
+  protected override takeInner(event: Event): void {
     switch (event.type) {
       case "blend-picked": {
         const { blend, gesture } = event as BlendPickedEvent;
@@ -354,29 +287,5 @@ export class EmbeddedReed extends LitElement {
       case "gesture-ended":
         return this.act({ type: "gesture-ended" });
     }
-  }
-
-  /** The element's own parts. */
-  protected parts(): TemplateResult {
-    return html``;
-  }
-
-  override render(): TemplateResult {
-    return html`<div class="frame">${this.parts()}</div>
-      <div class="description"><slot></slot></div>
-      <div class="unseen" role="status" aria-live="polite">${this.said}</div>`;
-  }
-}
-
-/** A model that cannot be compiled is refused; the bassoon model stays. */
-function readModelOf(model: ReedModel | string | null): ReedModel {
-  if (model === null || model === "" || model === bassoonModel.id) return bassoonModel;
-  try {
-    if (typeof model === "string") throw new TypeError(`“${model}” is not known`);
-    compileModel(model);
-    return model;
-  } catch (cause) {
-    warnOnce(`model: ${(cause as Error).message}; the model ${bassoonModel.id} is taken`);
-    return bassoonModel;
   }
 }

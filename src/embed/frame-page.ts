@@ -3,9 +3,9 @@
 import { startState } from "../app/bench-state.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench } from "../reed/bench.js";
+import * as elements from "./elements-with-a-reed.js";
 import type { EmbeddedReed } from "./embedded-reed.js";
-import { clampHeight, readCommand, type FrameMessage } from "./frame-messages.js";
-import * as elements from "./reed-elements.js";
+import { talkWithPageAround } from "./frame-talk.js";
 import { warnOnce } from "./warn-once.js";
 
 void elements;
@@ -52,43 +52,7 @@ async function open(code: string): Promise<void> {
   element.shared.open(startState(bassoonModel, { ...bench, locked }));
 }
 
-const isFramed = window.parent !== window;
-let told = 0;
-let isTelling = false;
-
-function say(message: FrameMessage): void {
-  // The page around may be anyone's: a height is no secret, and what the user does is told only where it was asked for.
-  if (isFramed) window.parent.postMessage(message, "*");
-}
-
-function sayHeight(again = false): void {
-  const height = clampHeight(document.querySelector("main")!.getBoundingClientRect().height);
-  if (!again && Math.abs(height - told) < 2) return;
-  told = height;
-  say({ reedpoint: 1, type: "height", height });
-}
-
-function setTheme(theme: string | null): void {
-  const root = document.documentElement;
-  if (theme === "paper" || theme === "night") root.setAttribute("data-theme", theme);
-  else root.removeAttribute("data-theme");
-}
-
-window.addEventListener("message", ({ data, source }) => {
-  if (!isFramed || source !== window.parent) return;
-  const command = readCommand(data);
-  if (command?.type === "open") void open(command.code);
-  if (command?.type === "theme") setTheme(command.theme);
-  if (command?.type === "measure") sayHeight(true);
-  if (command?.type === "tell") isTelling = true;
+talkWithPageAround({
+  open: (code) => void open(code),
+  codeOf: (element) => codeOf(element as EmbeddedReed),
 });
-
-window.addEventListener("hashchange", () => void open(window.location.hash.slice(1)));
-document.addEventListener("change", (event) => {
-  if (isTelling && event instanceof CustomEvent)
-    say({ reedpoint: 1, type: "changed", code: codeOf(event.target as EmbeddedReed) });
-});
-
-setTheme(asked.get("theme"));
-void open(window.location.hash.slice(1));
-new ResizeObserver(() => sayHeight()).observe(document.querySelector("main")!);

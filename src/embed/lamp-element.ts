@@ -3,6 +3,7 @@ import { english, type Catalogue } from "../reed/catalogue.js";
 import { define } from "../widgets/define.js";
 import { ReedDrawing } from "../widgets/reed-drawing.js";
 import { EmbeddedReed } from "./embedded-reed.js";
+import { partEvents } from "./stop-inside.js";
 
 define("reed-drawing", ReedDrawing);
 
@@ -33,6 +34,10 @@ export class LampElement extends EmbeddedReed {
     super();
     this.lying = false;
     this.text = english;
+  }
+
+  protected override get inner(): readonly string[] {
+    return [...super.inner, ...partEvents];
   }
 
   protected override parts() {

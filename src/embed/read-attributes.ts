@@ -1,5 +1,7 @@
 import type { Blend } from "../engine/blend.js";
+import { compileModel } from "../engine/compile.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import { bassoonModel } from "../reed/bassoon.js";
 import { demoReadings } from "../reed/demo-readings.js";
 import { layerNames, type Layer } from "../reed/layer-names.js";
 import { targetPlaces } from "../reed/target-places.js";
@@ -87,5 +89,18 @@ export function readJson(text: string, attribute: string): unknown {
   } catch {
     warnOnce(`${attribute}: “${text.slice(0, 40)}” is not JSON`);
     return undefined;
+  }
+}
+
+/** The model that a page names or gives. A model that cannot be compiled is refused; the bassoon model stays. */
+export function readModelOf(model: ReedModel | string | null): ReedModel {
+  if (model === null || model === "" || model === bassoonModel.id) return bassoonModel;
+  try {
+    if (typeof model === "string") throw new TypeError(`“${model}” is not known`);
+    compileModel(model);
+    return model;
+  } catch (cause) {
+    warnOnce(`model: ${(cause as Error).message}; the model ${bassoonModel.id} is taken`);
+    return bassoonModel;
   }
 }

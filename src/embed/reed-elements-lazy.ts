@@ -9,6 +9,7 @@ const loaders: Readonly<Record<string, () => Promise<Parameters<typeof defineEle
   "reed-lip": async () => (await import("./lip-element.js")).LipElement,
   "reed-stand-ins": async () => (await import("./stand-ins-element.js")).StandInsElement,
   "reed-plan": async () => (await import("./plan-element.js")).PlanElement,
+  "reed-lesson": async () => (await import("./lesson-element.js")).LessonElement,
 };
 
 const selector = Object.keys(loaders).join(",");

@@ -1,18 +1,10 @@
-// Defines every public element; the module, and the classic script, that another page loads.
-import { BenchElement } from "./bench-element.js";
+// Defines every public element; the module that another page loads.
 import { defineElement } from "./define-element.js";
-import { LampElement } from "./lamp-element.js";
-import { LipElement } from "./lip-element.js";
-import { PlanElement } from "./plan-element.js";
-import { StandInsElement } from "./stand-ins-element.js";
-import { TriangleElement } from "./triangle-element.js";
+import { LessonElement } from "./lesson-element.js";
 
-defineElement("reed-bench", BenchElement);
-defineElement("reed-triangle", TriangleElement);
-defineElement("reed-lamp", LampElement);
-defineElement("reed-lip", LipElement);
-defineElement("reed-stand-ins", StandInsElement);
-defineElement("reed-plan", PlanElement);
+export * from "./elements-with-a-reed.js";
 
-export { BenchElement, LampElement, LipElement, PlanElement, StandInsElement, TriangleElement };
-export type { ReedDetail } from "./embedded-reed.js";
+defineElement("reed-lesson", LessonElement);
+
+export { LessonElement };
+export type { LessonDetail } from "./lesson-element.js";

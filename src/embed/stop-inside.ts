@@ -1,8 +1,5 @@
-/** What the parts of an element say to their owner; none of it is for the page. */
-const inner = [
-  "blend-picked",
-  "aim-picked",
-  "gesture-ended",
+/** What parts of the app say to their owner; the triangle alone has none of them. */
+export const partEvents: readonly string[] = [
   "value-picked",
   "lock-picked",
   "feature-pointed",
@@ -23,8 +20,12 @@ const inner = [
 /** Fields inside speak of single numbers; the element tells the page of the reed. */
 const native = ["input", "change"];
 
-/** Keeps the events of the parts inside an element; `take` gets those that ask for something. */
-export function stopInside(root: Node, take: (event: Event) => void): void {
+/** Keeps the events of the parts inside an element, `inner` by name; `take` gets those that ask for something. */
+export function stopInside(
+  root: Node,
+  inner: readonly string[],
+  take: (event: Event) => void,
+): void {
   for (const type of inner)
     root.addEventListener(type, (event) => {
       event.stopPropagation();

@@ -19,3 +19,4 @@ export type {
   Step,
   TextPlace,
 } from "../lesson/lesson.js";
+export type { ExerciseState, LessonState } from "../lesson/lesson-state.js";

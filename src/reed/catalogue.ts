@@ -3,7 +3,6 @@ import { adviceWords } from "./advice-words.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { embedWords } from "./embed-words.js";
-import { lipWords } from "./lip-words.js";
 import { percentagePoints, withMinus } from "./percentage-words.js";
 import { planPageWords } from "./plan-page-words.js";
 import { list, purposeWords, triangleWords } from "./triangle-words.js";
@@ -493,8 +492,6 @@ export const english = {
   ...comparisonWords,
   embed: embedWords,
   measure: measureWords,
-
-  lip: lipWords,
 
   /** Stand-ins, plan, qualities, trouble: the sentences, and the labels around them. */
   advice: adviceWords,

@@ -4,6 +4,8 @@ export const embedWords = {
   title: "Put it into a page",
   explain:
     "Copy these lines into a course page, a slide or a worksheet that takes HTML. They show the reed as it is on the bench now.",
+  explainLesson:
+    "Copy these lines into a course page, a slide or a worksheet that takes HTML. They show the lesson at the step that is open; what is answered there stays there.",
   show: "Show",
   shows: {
     bench: "bench with recipe",
@@ -12,6 +14,7 @@ export const embedWords = {
     lip: "lip and opening",
     "stand-ins": "stand-ins",
     plan: "plan",
+    lesson: "this lesson",
   },
   as: "As",
   element: "an element, part of the page",

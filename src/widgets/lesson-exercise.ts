@@ -89,7 +89,7 @@ export class LessonExercise extends LitElement {
   override render() {
     const { view, text } = this;
     const feedback = feedbackOn(view, this.telling);
-    return html`<section class="card" aria-label=${view.ask}>
+    return html`<section class="card" role="group" aria-label=${view.ask}>
       <h3 class="ask">${view.ask}</h3>
       <div @answer-picked=${this.#clearProblem}>${this.#body()}</div>
       ${this.#hints()}

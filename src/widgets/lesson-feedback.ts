@@ -59,6 +59,18 @@ export class LessonFeedback extends LitElement {
       tfoot td {
         font-weight: 650;
       }
+      @container (max-width: 20rem) {
+        table {
+          font-size: 0.75rem;
+        }
+        th,
+        td {
+          padding-inline-end: 0.2rem;
+        }
+        .told {
+          padding-inline: 0.6rem 0;
+        }
+      }
     `,
   ];
 

@@ -6,6 +6,7 @@ import type { ReedModel } from "../engine/model.js";
 import { allRoundValues } from "../reed/all-round-values.js";
 import { lipMechanics, type LipReed } from "../reed/lip-reed.js";
 import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
+import { withLip } from "../reed/lip-catalogue.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
 import { lessonStyle } from "./lesson-style.js";
@@ -75,7 +76,8 @@ export class LessonLips extends LitElement {
   }
 
   override render() {
-    const { text, at, model, unit } = this;
+    const { at, model, unit } = this;
+    const text = withLip(this.text);
     const mine = this.#under(this.mine, "mine");
     const second = this.second && this.#under(this.second, "second");
     const allRound = this.#under({ name: "", values: this.#allRound(model) }, "allRound");

@@ -14,7 +14,7 @@ export const lessonPlayerStyle = css`
     color: var(--ink-soft);
     font-size: 0.875rem;
   }
-  nav {
+  .steps {
     display: flex;
     flex-wrap: wrap;
     gap: 0.4rem;
@@ -47,7 +47,7 @@ export const lessonPlayerStyle = css`
     font-weight: 600;
   }
   @media print {
-    nav,
+    .steps,
     .ways {
       display: none;
     }

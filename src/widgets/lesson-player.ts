@@ -98,7 +98,7 @@ export class LessonPlayer extends LitElement {
   #steps() {
     const words = this.text.lessons;
     const { steps } = this.lesson;
-    return html`<nav aria-label=${words.steps}>
+    return html`<div class="steps" role="group" aria-label=${words.steps}>
       ${steps.map(
         ({ title }, step) =>
           html`<button
@@ -111,7 +111,7 @@ export class LessonPlayer extends LitElement {
             ${step + 1}
           </button>`,
       )}
-    </nav>`;
+    </div>`;
   }
 
   #ways() {

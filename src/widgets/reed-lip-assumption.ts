@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import { assumptions, type AssumptionId } from "../acoustics/assumptions.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { AssumptionPickedEvent } from "./lip-events.js";
 import { lipStyle } from "./lip-style.js";
 import { look } from "./look.js";
@@ -68,11 +68,11 @@ export class ReedLipAssumption extends LitElement {
   declare name: AssumptionId;
   /** In the constant's own unit. */
   declare value: number;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override render() {

@@ -1,7 +1,7 @@
 import { LitElement, css, html } from "lit";
 import { assumed, type AssumptionId, type Assumptions } from "../acoustics/assumptions.js";
 import { lipPresets, type LipPresetId } from "../acoustics/lip-presets.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { define } from "./define.js";
 import { AssumptionsResetEvent } from "./lip-events.js";
 import { lipStyle } from "./lip-style.js";
@@ -86,11 +86,11 @@ export class ReedLipAssumptions extends LitElement {
   static override properties = { given: { attribute: false }, text: { attribute: false } };
 
   declare given: Assumptions;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
     this.given = assumed;
   }
 

@@ -2,7 +2,7 @@ import { LitElement, css, html, nothing, svg } from "lit";
 import { dialValue, lipDials, type LipDial, type LipDialId } from "../acoustics/lip-dials.js";
 import type { LipResponse } from "../acoustics/lip-response.js";
 import { dialBar } from "../drawing/dial-bar.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
 import { lipStyle } from "./lip-style.js";
 import { look } from "./look.js";
@@ -115,11 +115,11 @@ export class ReedLipDials extends LitElement {
   /** The all-round reed under the same lips and breath. */
   declare allRound: LipResponse;
   declare other: LipReed | undefined;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override render() {

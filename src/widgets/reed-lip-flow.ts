@@ -5,7 +5,7 @@ import { openingArea } from "../acoustics/opening.js";
 import type { ReedMechanics } from "../acoustics/reed-mechanics.js";
 import { flowPlot, type FlowPlot } from "../drawing/flow-plot.js";
 import type { Point } from "../engine/frame.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
 import { axesDrawing, legendItem, markNames, pointsOf, signs, type PlotMark } from "./lip-plot.js";
 import { lipStyle } from "./lip-style.js";
@@ -32,12 +32,12 @@ export class ReedLipFlow extends LitElement {
   /** Laid over as an outline. */
   declare other: LipReed | undefined;
   declare at: LipState;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
   declare layoutWidth: number;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
     this.layoutWidth = 300;
     this.addController(new OwnWidth(this));
   }

@@ -6,7 +6,7 @@ import { heldOpenings, type HeldOpenings } from "../drawing/held-openings.js";
 import { openingPlot } from "../drawing/opening-plot.js";
 import type { PlotAxes } from "../drawing/plot-axes.js";
 import { round } from "../drawing/triangle-layout.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { axesDrawing } from "./lip-plot.js";
 import { lipStyle } from "./lip-style.js";
 import { look } from "./look.js";
@@ -64,12 +64,12 @@ export class ReedLipHeld extends LitElement {
   declare pressed: number;
   /** End of the axis, Pa. */
   declare most: number;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
   declare layoutWidth: number;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
     this.hinges = "";
     this.pressed = 0;
     this.most = 12000;

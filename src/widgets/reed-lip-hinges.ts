@@ -2,7 +2,7 @@ import { LitElement, css, html, svg } from "lit";
 import { closingLaw } from "../acoustics/closing-law.js";
 import type { LipState } from "../acoustics/lip-presets.js";
 import { withHinging } from "../acoustics/lip-response.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
 import { define } from "./define.js";
 import { legendItem, signs } from "./lip-plot.js";
@@ -55,11 +55,11 @@ export class ReedLipHinges extends LitElement {
 
   declare mine: LipReed;
   declare at: LipState;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override render() {

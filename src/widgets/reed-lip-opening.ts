@@ -3,7 +3,7 @@ import { closingLaw } from "../acoustics/closing-law.js";
 import { closingView, type ClosingView } from "../drawing/closing-view.js";
 import { round } from "../drawing/triangle-layout.js";
 import type { ReedModel } from "../engine/model.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
@@ -83,12 +83,12 @@ export class ReedLipOpening extends LitElement {
   /** Laid over as an outline. */
   declare other: LipReed | undefined;
   declare unit: LengthUnit;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
   declare layoutWidth: number;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
     this.unit = "mm";
     this.layoutWidth = 300;
     this.addController(new OwnWidth(this));

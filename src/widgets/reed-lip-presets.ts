@@ -5,7 +5,7 @@ import {
   type LipPresetId,
   type LipState,
 } from "../acoustics/lip-presets.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { LipPresetPickedEvent } from "./lip-events.js";
 import { look } from "./look.js";
 
@@ -55,11 +55,11 @@ export class ReedLipPresets extends LitElement {
 
   /** With the place of the lips. */
   declare at: Required<LipState>;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override render() {

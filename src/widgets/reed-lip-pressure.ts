@@ -1,7 +1,7 @@
 import { LitElement, css, html } from "lit";
 import { live } from "lit/directives/live.js";
 import { lipControls } from "../acoustics/lip-presets.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { GestureEndedEvent } from "./events.js";
 import { PressurePickedEvent } from "./lip-events.js";
 import { look } from "./look.js";
@@ -77,14 +77,14 @@ export class ReedLipPressure extends LitElement {
   declare pressure: number;
   /** What it does now, told behind the value. */
   declare effect: string;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
 
   constructor() {
     super();
     this.which = "lip";
     this.pressure = 0;
     this.effect = "";
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override render() {

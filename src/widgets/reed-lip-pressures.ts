@@ -2,7 +2,7 @@ import { LitElement, css, html, nothing, svg } from "lit";
 import { closingLaw } from "../acoustics/closing-law.js";
 import type { LipState } from "../acoustics/lip-presets.js";
 import { pressureBar } from "../drawing/pressure-bar.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
 import { define } from "./define.js";
 import { lipStyle } from "./lip-style.js";
@@ -109,12 +109,12 @@ export class ReedLipPressures extends LitElement {
 
   declare mine: LipReed;
   declare at: LipState;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
   declare layoutWidth: number;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
     this.layoutWidth = 300;
     this.addController(new OwnWidth(this));
   }

@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing, type PropertyValues } from "lit";
 import { closingLaw } from "../acoustics/closing-law.js";
 import { lipProofs, type LipProofs } from "../acoustics/lip-proofs.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { orNothing, type LipReed } from "../reed/lip-reed.js";
 import { AtRest } from "./at-rest.js";
 import { lipStyle } from "./lip-style.js";
@@ -53,13 +53,13 @@ export class ReedLipQuestions extends LitElement {
   static override properties = { mine: { attribute: false }, text: { attribute: false } };
 
   declare mine: LipReed;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
   readonly #rest = new AtRest(this);
   #proofs: { readonly of: LipReed["reed"]; readonly found: LipProofs | undefined } | undefined;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override willUpdate(changed: PropertyValues<this>): void {

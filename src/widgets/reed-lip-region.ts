@@ -5,7 +5,7 @@ import { lampView, type LampMesh, type LampView } from "../drawing/lamp-view.js"
 import { round } from "../drawing/triangle-layout.js";
 import { vibratingView } from "../drawing/vibrating-view.js";
 import type { ReedModel } from "../engine/model.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import type { LipReed } from "../reed/lip-reed.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
@@ -98,7 +98,7 @@ export class ReedLipRegion extends LitElement {
   /** Of the lips, mm behind the tip. */
   declare place: number;
   declare unit: LengthUnit;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
   declare layoutWidth: number;
   readonly #rest = new AtRest(this);
   /** The bands of the lamp do not change while only lips and breath do. */
@@ -109,7 +109,7 @@ export class ReedLipRegion extends LitElement {
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
     this.unit = "mm";
     this.place = 12;
     this.layoutWidth = 300;

@@ -2,7 +2,7 @@ import { LitElement, html, nothing, type PropertyValues } from "lit";
 import type { Assumptions } from "../acoustics/assumptions.js";
 import { tradeAndModel, type LipPurpose, type TradeRow } from "../acoustics/trade-and-model.js";
 import type { ReedModel, Values } from "../engine/model.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { lipRecipe, orNothing } from "../reed/lip-reed.js";
 import { tradeFeatures } from "../reed/trade-features.js";
 import { AtRest } from "./at-rest.js";
@@ -36,14 +36,14 @@ export class ReedLipTrade extends LitElement {
   declare given: Assumptions;
   /** Whose rows are shown; undefined: all. */
   declare purpose: LipPurpose | undefined;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
   readonly #rest = new AtRest(this);
   #stale = true;
   #rows: readonly TradeRow[] | undefined;
 
   constructor() {
     super();
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override willUpdate(changed: PropertyValues<this>): void {

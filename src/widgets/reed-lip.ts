@@ -6,7 +6,7 @@ import type { ReedMechanics } from "../acoustics/reed-mechanics.js";
 import type { LipPurpose } from "../acoustics/trade-and-model.js";
 import type { ReedModel, Values } from "../engine/model.js";
 import { allRoundValues } from "../reed/bench.js";
-import { english, type Catalogue } from "../reed/catalogue.js";
+import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { filledIn, lipMechanics, type LipReed } from "../reed/lip-reed.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "./define.js";
@@ -89,7 +89,7 @@ export class ReedLip extends LitElement {
   declare changes: Partial<Assumptions>;
   /** Whose rows the table shows; undefined: all. */
   declare purpose: LipPurpose | undefined;
-  declare text: Catalogue;
+  declare text: LipCatalogue;
 
   readonly #given = remembered(withAssumptions);
   readonly #allRound = remembered(allRoundValues);
@@ -105,7 +105,7 @@ export class ReedLip extends LitElement {
     this.lip = 0;
     this.blow = 0;
     this.changes = {};
-    this.text = english;
+    this.text = lipEnglish;
   }
 
   override render() {

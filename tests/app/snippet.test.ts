@@ -55,3 +55,17 @@ test("a frame is in a sandbox and has the whole bench in its address", () => {
   );
   expect(told).toContain("https://school.example/reedpoint/elements/reed-frame.js");
 });
+
+test("a lesson is said by its id and step, and carries nothing of the bench", () => {
+  const open = { reed: "Heron", locked: ["tip"], lesson: { id: "06-shape", step: 2 } };
+  expect(lines(open, { show: "lesson", theme: "night", locked: true })).toContain(
+    '<reed-lesson lesson="06-shape" step="3" theme="night">A reed.</reed-lesson>',
+  );
+  expect(lines({ ...open, lesson: { id: "01-parts", step: 0 } }, { show: "lesson" })).toContain(
+    '<reed-lesson lesson="01-parts">',
+  );
+  const frame = lines(open, { show: "lesson", as: "frame", locked: true });
+  expect(frame).toContain('src="https://school.example/reedpoint/lesson-frame.html#v=1&amp;model=');
+  expect(frame).toContain('page=lessons&amp;lesson=06-shape.3"');
+  expect(frame).not.toContain("Heron");
+});

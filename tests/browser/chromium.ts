@@ -15,10 +15,13 @@ export const flags: readonly string[] = [
   "--disable-sync",
 ];
 
-/** Starts the system's Chromium without a window. */
-export function launch(): Promise<Browser> {
+/** Starts the system's Chromium without a window; a page keeps no files for later unless its test allows it. */
+export async function launch(): Promise<Browser> {
   if (chromiumPath === undefined) {
     throw new Error("launch: no Chromium found; guard browser tests with describe.skipIf");
   }
-  return chromium.launch({ executablePath: chromiumPath, args: [...flags] });
+  const browser = await chromium.launch({ executablePath: chromiumPath, args: [...flags] });
+  const open = browser.newContext.bind(browser);
+  browser.newContext = (options) => open({ serviceWorkers: "block", ...options });
+  return browser;
 }

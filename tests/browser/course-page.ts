@@ -4,11 +4,12 @@ import { inject } from "vitest";
 /** The ways in which a page can load the elements. */
 export const scripts = {
   module: '<script type="module" src="elements/reed-elements.js"></script>',
-  classic: '<script src="elements/reed-elements.classic.js"></script>',
+  classic:
+    '<script src="elements/reed-elements.classic.js"></script><script src="elements/reed-lesson.classic.js"></script>',
   lazy: '<script type="module" src="elements/reed-elements.lazy.js"></script>',
 } as const;
 
-/** Every element, with an attribute that makes it show a reed. */
+/** Every element, with an attribute that makes it show something. */
 export const allElements = {
   "reed-bench": '<reed-bench reed="Bittern"><p>A bench.</p></reed-bench>',
   "reed-triangle":
@@ -18,6 +19,7 @@ export const allElements = {
   "reed-stand-ins":
     '<reed-stand-ins reed="Heron" feature="wings">Stand-ins for wings.</reed-stand-ins>',
   "reed-plan": '<reed-plan reed="Snipe" target="softLow"><p>A plan.</p></reed-plan>',
+  "reed-lesson": '<reed-lesson lesson="06-shape"><p>A lesson.</p></reed-lesson>',
 } as const;
 
 /** What a page has heard of an element. */
@@ -34,7 +36,7 @@ export interface Heard {
 
 const listening = `
   window.heard = [];
-  for (const type of ["input", "change", "reed-target-picked", "reed-step-done", "reed-stand-in-tried", "reed-lips-moved"])
+  for (const type of ["input", "change", "reed-target-picked", "reed-step-done", "reed-stand-in-tried", "reed-lips-moved", "reed-lesson-worked", "reed-step-turned"])
     document.addEventListener(type, (event) =>
       window.heard.push({ type, from: event.target.id || event.target.localName, detail: event.detail }));
 `;
@@ -68,11 +70,13 @@ export function heard(page: Page): Promise<Heard[]> {
   return page.evaluate(() => (window as unknown as { heard: Heard[] }).heard);
 }
 
-/** Waits until elements have drawn themselves. */
+/** Waits until elements have drawn themselves, with what comes late in them. */
 export async function drawn(page: Page, selector: string): Promise<void> {
   await page.waitForFunction((wanted) => {
     const all = [...document.querySelectorAll(wanted)];
-    return all.length > 0 && all.every((one) => one.shadowRoot?.querySelector(".frame > *"));
+    return (
+      all.length > 0 && all.every((one) => one.shadowRoot?.querySelector(".frame > :not(.late)"))
+    );
   }, selector);
   await page.waitForTimeout(250);
 }

@@ -81,6 +81,32 @@ describe.skipIf(chromiumPath === undefined)("put it into a page", () => {
     await page.close();
   });
 
+  test("on the lessons' page it offers the open lesson, as an element and as a frame", async () => {
+    const page = await browser.newPage({ reducedMotion: "reduce" });
+    await page.goto(`${inject("appUrl")}#v=1&model=bassoon&page=lessons&lesson=06-shape.2`);
+    await page.locator("lessons-page lesson-step h2").waitFor();
+    await page.getByRole("button", { name: "Put it into a page" }).click();
+    const title = "Its neighbour";
+    await page
+      .frameLocator("embed-dialog iframe")
+      .getByRole("heading", { name: title, exact: true })
+      .waitFor();
+    expect(await page.getByRole("checkbox", { name: /picture only/ }).count()).toBe(0);
+    const pasted = await paste(await lines(page));
+    await pasted.locator("reed-lesson").getByRole("heading", { name: title }).waitFor();
+    await pasted.close();
+    await page.getByRole("radio", { name: /a frame/ }).check();
+    const framed = await paste(await lines(page));
+    await framed.frameLocator("iframe").getByRole("heading", { name: title }).waitFor();
+    await framed.waitForTimeout(500);
+    const height = await framed
+      .locator("iframe")
+      .evaluate((one) => (one as HTMLElement).offsetHeight);
+    expect(height).toBeGreaterThan(900);
+    await framed.close();
+    await page.close();
+  });
+
   test("options change lines and preview; the focus comes back to the button", async () => {
     const page = await open();
     await page

@@ -26,6 +26,7 @@ describe.skipIf(chromiumPath === undefined)("the page of examples", () => {
     await page.locator("main > section:nth-of-type(8) lip-panel").waitFor();
     await page.locator("main > section:nth-of-type(6) bench-plan").waitFor();
     await page.locator("main > section:nth-of-type(7) bench-stand-ins").waitFor();
+    await page.locator("main > section:nth-of-type(11) lesson-player").waitFor();
   });
   afterAll(async () => {
     await browser.close();
@@ -41,8 +42,8 @@ describe.skipIf(chromiumPath === undefined)("the page of examples", () => {
         return { values, blend };
       });
 
-  test("has ten snippets, and what is shown is what runs", async () => {
-    expect(await page.locator("main > section").count()).toBe(10);
+  test("has eleven snippets, and what is shown is what runs", async () => {
+    expect(await page.locator("main > section").count()).toBe(11);
     const pairs = await page.locator("main > section").evaluateAll((sections) =>
       sections.map((section) => {
         const shown = (section.querySelector("code") as HTMLElement).textContent;
@@ -150,6 +151,18 @@ describe.skipIf(chromiumPath === undefined)("the page of examples", () => {
       .locator("iframe")
       .evaluate((one) => (one as HTMLElement).offsetHeight);
     expect(Math.abs(outer - content)).toBeLessThanOrEqual(1);
+  });
+
+  test("11: the lesson is at its second step, and tells of an answer", async () => {
+    const lesson = example(11).locator("reed-lesson");
+    expect(await lesson.locator("lesson-step h2").innerText()).toBe("Its neighbour");
+    await lesson.locator("lesson-predict .plane").focus();
+    await page.keyboard.press("ArrowUp");
+    await lesson.getByRole("radio", { name: "Fairly sure" }).check();
+    await lesson.getByRole("button", { name: "Lock in" }).click();
+    expect(await example(11).locator("output").innerText()).toMatch(
+      /^1 of \d answered; the last one: (right|partly|wrong)\.$/,
+    );
   });
 
   test("axe finds nothing, nothing breaks the strict policy, nothing is warned about", async () => {

@@ -94,7 +94,7 @@ describe.skipIf(chromiumPath === undefined)("the manifest of the elements", () =
     expect(sorted(declarations[0]!.cssProperties)).toEqual([...used].toSorted());
   });
 
-  test("tells every event: a change of target, a step that was done, a stand-in that was tried", async () => {
+  test("tells every event: a change of target, a step that was done, a stand-in that was tried, a hint", async () => {
     const page = await openCoursePage(browser, Object.values(allElements).join(""));
     await drawn(page, Object.keys(allElements).join(","));
     await page
@@ -116,9 +116,11 @@ describe.skipIf(chromiumPath === undefined)("the manifest of the elements", () =
       .or(page.locator("reed-lip").getByRole("button", { name: "Pin to compare" }))
       .first()
       .click();
+    await page.locator("reed-lesson").getByRole("button", { name: "Hint" }).click();
+    await page.locator("reed-lesson").getByRole("button", { name: "Next step" }).click();
     const real = new Set((await heard(page)).map(({ from, type }) => `${from} ${type}`));
     for (const { tagName, events } of declarations.filter(({ tagName: tag }) =>
-      ["reed-plan", "reed-stand-ins", "reed-bench", "reed-lip"].includes(tag),
+      ["reed-plan", "reed-stand-ins", "reed-bench", "reed-lip", "reed-lesson"].includes(tag),
     ))
       expect(sorted(events)).toEqual(
         [...real]

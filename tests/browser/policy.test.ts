@@ -129,6 +129,31 @@ describe.skipIf(chromiumPath === undefined)("a strict policy with Trusted Types"
     },
   );
 
+  test("holds in a lesson: its text, a prediction before and after, a recipe, the list", async () => {
+    const [page, faults] = await watched();
+    const lessons = `${strict.url}#v=1&model=bassoon&page=lessons`;
+    await page.goto(`${lessons}&lesson=06-shape.1`);
+    await page.locator("lesson-step .prose").first().waitFor();
+    await page.locator("lesson-predict .plane").focus();
+    await page.keyboard.press("ArrowUp");
+    await page.getByRole("radio", { name: "Fairly sure" }).check();
+    await page.getByRole("button", { name: "Hint" }).click();
+    await page.getByRole("button", { name: "Lock in" }).click();
+    await page.locator("lesson-feedback table").waitFor();
+    await page.locator("lessons-page .step").last().click();
+    await page.locator("lesson-recipe input[type=range]").first().focus();
+    await page.keyboard.press("ArrowRight");
+    await page.getByRole("button", { name: "Check" }).click();
+    await page.locator("lesson-feedback .verdict").waitFor();
+    await page.getByRole("button", { name: "All lessons" }).first().click();
+    await page.locator("lessons-page .lesson").first().waitFor();
+    expect(await faults()).toEqual([]);
+    await page.goto(`${strict.url}lesson-frame.html#lesson=01-parts.1`);
+    await page.locator("reed-lesson .prose").first().waitFor();
+    expect(await faults()).toEqual([]);
+    await page.close();
+  });
+
   test.each(Object.keys(scripts))(
     "elements by the %s script need script-src and style-src only",
     async (kind) => {
@@ -136,6 +161,7 @@ describe.skipIf(chromiumPath === undefined)("a strict policy with Trusted Types"
       await page.goto(`${bare.url}${kind}.html`);
       await drawn(page, Object.keys(allElements).join(","));
       await page.locator("reed-lip lip-panel").waitFor();
+      await page.locator("reed-lesson .prose").first().waitFor();
       expect(await faults()).toEqual([]);
       await page.close();
     },

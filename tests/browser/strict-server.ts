@@ -20,14 +20,22 @@ const types: Readonly<Record<string, string>> = {
   ".json": "application/json",
 };
 
-/** Serves the built files under a policy, and pages of the test's own beside them. */
-export async function serveStrictly(policy: string, pages: Readonly<Record<string, string>> = {}) {
+/** Serves the built files under a policy, in any folder of the site, and pages of the test's own beside them. */
+export async function serveStrictly(
+  policy: string,
+  pages: Readonly<Record<string, string>> = {},
+  under = "/",
+) {
+  const served = { files: dist };
   const server = createServer((request, response) => {
-    const path = normalize(new URL(request.url!, "http://here").pathname).slice(1) || "index.html";
+    const { pathname } = new URL(request.url!, "http://here");
+    const path = normalize(pathname)
+      .replace(under, "")
+      .replace(/^$|\/$/, "index.html");
     response.setHeader("content-security-policy", policy);
     response.setHeader("content-type", types[extname(path)] ?? "application/octet-stream");
     try {
-      response.end(pages[path] ?? readFileSync(join(dist, path)));
+      response.end(pages[path] ?? readFileSync(join(served.files, path)));
     } catch {
       response.statusCode = 404;
       response.end();
@@ -37,7 +45,12 @@ export async function serveStrictly(policy: string, pages: Readonly<Record<strin
     server.listen(0, "127.0.0.1", done);
   });
   return {
-    url: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
-    close: () => server.close(),
+    url: `http://127.0.0.1:${(server.address() as AddressInfo).port}${under}`,
+    /** From now on other files are served. */
+    serve: (files: string) => (served.files = files),
+    close: () => {
+      server.close();
+      server.closeAllConnections();
+    },
   };
 }

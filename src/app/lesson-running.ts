@@ -1,0 +1,27 @@
+import type { LessonState } from "../lesson/lesson-state.js";
+import { reviewLessonId, type BenchState } from "./bench-state.js";
+import { shippedLessons } from "./shipped-lessons.js";
+
+/**
+ * Whether somebody is in the middle of a lesson or a review: something of it is answered, and not everything.
+ *
+ * @example isLessonRunning(startState(bassoonModel)) → false
+ */
+export function isLessonRunning({ present, progress }: BenchState): boolean {
+  const { lesson } = present.bench;
+  if (!lesson) return false;
+  if (lesson.id === reviewLessonId) {
+    const { runs = [], items = [] } = progress?.review ?? {};
+    return isBetween(runs, items.length);
+  }
+  const run = progress?.runs[lesson.id];
+  const head = shippedLessons.find(({ id }) => id === lesson.id);
+  // How many exercises a lesson from a file has is not known here: it is over when it is left.
+  return isBetween(run ? [run] : [], head?.exercises ?? Infinity);
+}
+
+function isBetween(runs: readonly LessonState[], all: number): boolean {
+  const exercises = runs.flatMap((run) => Object.values(run.exercises));
+  const locked = exercises.filter((one) => one.locked).length;
+  return exercises.some(({ answer }) => answer !== undefined) && locked < all;
+}

@@ -1,0 +1,204 @@
+import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Browser, BrowserContext, Page } from "playwright";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildServiceWorker } from "../../.ci/build-service-worker.mjs";
+import { dist } from "./built-sizes.js";
+import { chromiumPath, launch } from "./chromium.js";
+import { serveStrictly, strictPolicy } from "./strict-server.js";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const lessons = readdirSync(`${root}lessons/en`).map((file) => file.replace(".md", ""));
+const folder = mkdtempSync(join(tmpdir(), "reedpoint-versions-"));
+
+/** The next version: the same files with another title. */
+async function makeNext(): Promise<string> {
+  cpSync(dist, folder, { recursive: true, filter: (path) => !path.endsWith(".map") });
+  const page = readFileSync(join(folder, "index.html"), "utf8");
+  writeFileSync(join(folder, "index.html"), page.replace("<title>", "<title>Next "));
+  await buildServiceWorker(root, folder);
+  return folder;
+}
+
+describe.skipIf(chromiumPath === undefined)("without a connection", () => {
+  let browser: Browser;
+  let next: string;
+  beforeAll(async () => {
+    browser = await launch();
+    next = await makeNext();
+  });
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  /** A first visit to the app in a folder of a strict site, until everything is kept. */
+  async function visit() {
+    const site = await serveStrictly(strictPolicy, {}, "/school/reeds/");
+    const context = await browser.newContext({ serviceWorkers: "allow", reducedMotion: "reduce" });
+    const page = await context.newPage();
+    const faults: string[] = [];
+    const watch = (one: Page) => {
+      one.on("console", (message) => {
+        if (message.type() === "error") faults.push(message.text());
+      });
+      one.on("pageerror", (error) => faults.push(error.message));
+    };
+    watch(page);
+    await page.goto(site.url);
+    await controlled(page);
+    return { site, context, page, faults };
+  }
+
+  async function controlled(page: Page): Promise<void> {
+    await page.waitForFunction(() => navigator.serviceWorker.controller?.state === "activated");
+  }
+
+  async function cut(context: BrowserContext, site: { close(): void }): Promise<void> {
+    site.close();
+    await context.setOffline(true);
+  }
+
+  const title = (page: Page) => page.title();
+
+  test("after one visit every page, part, lesson, element and frame is there", async () => {
+    const { site, context, page, faults } = await visit();
+    await cut(context, site);
+    for (const [tab, part] of [
+      ["Plan", "bench-plan"],
+      ["Lip and opening", "lip-panel"],
+      ["Measure", "measure-page"],
+      ["Lessons", "lesson-list"],
+    ] as const) {
+      await page.locator("page-tabs").getByRole("button", { name: tab, exact: true }).click();
+      await page.locator(part).first().waitFor();
+    }
+    await page.goto(`${site.url}index.html?from=mail#v=1&model=bassoon&page=lessons`);
+    await page.locator("lesson-list").waitFor();
+    for (const id of lessons) {
+      await page.evaluate(
+        (code) => void (location.hash = code),
+        `v=1&model=bassoon&lesson=${id}.1&page=lessons`,
+      );
+      await page.locator(".step[aria-current]").waitFor();
+      const steps = await page.locator("lessons-page .step").count();
+      expect(steps, id).toBeGreaterThan(1);
+      await page.evaluate((code) => void (location.hash = code), "v=1&model=bassoon&page=lessons");
+      await page.locator("lesson-list").waitFor();
+    }
+    for (const show of ["bench", "lip", "stand-ins"]) {
+      await page.goto(`${site.url}frame.html?show=${show}#v=1&model=bassoon`);
+      await page.locator(`reed-${show} .frame > *`).first().waitFor();
+    }
+    await page.goto(`${site.url}lesson-frame.html#lesson=01-parts.1`);
+    await page.locator("reed-lesson lesson-step h2").waitFor();
+    await page.goto(`${site.url}examples.html`);
+    for (const part of ["reed-plan bench-plan", "reed-lip lip-panel", "reed-lesson lesson-step"])
+      await page.locator(part).first().waitFor();
+    const answers = await page.evaluate(async () => {
+      const files = [
+        "reedpoint.html",
+        "elements/reed-elements.classic.js",
+        "elements/reed-elements.lazy.js",
+        "elements/reed-triangle.js",
+        "elements/custom-elements.json",
+        "lib/engine.js",
+        "schema/model.json",
+      ];
+      return Promise.all(files.map(async (file) => (await fetch(file)).status));
+    });
+    expect(answers).toEqual(answers.map(() => 200));
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+
+  test("only the product's own files are kept, and what is not among them is asked of the server", async () => {
+    const { site, context, page } = await visit();
+    const kept = await page.evaluate(async () => ({
+      caches: await caches.keys(),
+      databases: (await indexedDB.databases()).length,
+      stored: [localStorage.length, sessionStorage.length, document.cookie.length],
+      missing: (await fetch("own.md")).status,
+    }));
+    expect(kept.caches).toEqual([expect.stringContaining(`reedpoint ${site.url} `)]);
+    expect(kept).toMatchObject({ databases: 0, stored: [0, 0, 0], missing: 404 });
+    const urls = await page.evaluate(async () => {
+      const cache = await caches.open((await caches.keys())[0]!);
+      return (await cache.keys()).map(({ url }) => url);
+    });
+    const built = readdirSync(dist, { recursive: true, withFileTypes: true })
+      .filter((one) => one.isFile() && !/\.(map|d\.ts)$|^service-worker\.js$/.test(one.name))
+      .map((one) => site.url + join(one.parentPath, one.name).slice(dist.length));
+    expect(urls.toSorted()).toEqual(built.toSorted());
+    site.close();
+    await context.close();
+  });
+
+  test("a new version waits while a lesson runs, says so, and is taken when the lesson is left", async () => {
+    const { site, context, page, faults } = await visit();
+    await page.goto(`${site.url}#v=1&model=bassoon&page=lessons&lesson=06-shape.1`);
+    await page.locator("lesson-predict .plane").focus();
+    await page.keyboard.press("ArrowUp");
+    site.serve(next);
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+    const bar = page.locator("new-version-bar");
+    await bar.getByText("It waits until you have left this lesson.").waitFor();
+    expect(await bar.getByRole("button").allInnerTexts()).toEqual(["Later"]);
+    // A reload in the middle of the lesson does not take it, either; the answer is still there.
+    await page.reload();
+    await bar.getByText("It waits until you have left this lesson.").waitFor();
+    expect(await title(page)).not.toMatch(/^Next/);
+    await page.getByRole("button", { name: "All lessons" }).first().click();
+    await bar.getByText("A new version is ready.", { exact: true }).waitFor();
+    await bar.getByRole("button", { name: "Use it now" }).click();
+    await page.waitForFunction(() => document.title.startsWith("Next"));
+    expect(page.url()).toMatch(/page=lessons$/);
+    await page.locator("lesson-list").waitFor();
+    expect(await bar.count()).toBe(0);
+    expect(faults).toEqual([]);
+    site.close();
+    await context.close();
+  });
+
+  test("a reload takes a new version that waits, and another page that is open keeps its own parts", async () => {
+    const { site, context, page, faults } = await visit();
+    const other = await context.newPage();
+    await other.goto(site.url);
+    site.serve(next);
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+    await page.locator("new-version-bar").getByRole("button", { name: "Later" }).click();
+    expect(await title(page)).not.toMatch(/^Next/);
+    await page.reload();
+    await page.waitForFunction(() => document.title.startsWith("Next"));
+    await cut(context, site);
+    await other.locator("page-tabs").getByRole("button", { name: "Plan", exact: true }).click();
+    await other.locator("bench-plan").waitFor();
+    expect(await title(other)).not.toMatch(/^Next/);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+
+  test("in a frame, in a sandbox and in the page of one file nothing is kept", async () => {
+    const site = await serveStrictly("frame-src *", {
+      "around.html": `<!doctype html><title>x</title><iframe src="index.html"></iframe><iframe sandbox="allow-scripts" src="index.html"></iframe>`,
+    });
+    const context = await browser.newContext({ serviceWorkers: "allow" });
+    const page = await context.newPage();
+    const thrown: string[] = [];
+    page.on("pageerror", (error) => thrown.push(error.message));
+    for (const path of ["around.html", "reedpoint.html"]) {
+      await page.goto(site.url + path);
+      const where = path === "around.html" ? page.frameLocator("iframe >> nth=0") : page;
+      await where.locator("triangle-plane svg").waitFor();
+      await page.waitForTimeout(500);
+      const count = () =>
+        page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length);
+      expect(await count(), path).toBe(0);
+    }
+    expect(thrown).toEqual([]);
+    site.close();
+    await context.close();
+  });
+});
