@@ -64,6 +64,10 @@ export const benchHeaderStyle = css`
   .compact .tools {
     flex: 1 1 100%;
   }
+  .compact .tools.alone {
+    flex: 0 1 auto;
+    margin-inline-start: auto;
+  }
   .compact .choice {
     flex: 1 1 6rem;
   }

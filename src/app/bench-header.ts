@@ -76,7 +76,7 @@ export class BenchHeader extends LitElement {
       return html`<header class="compact">
         ${skip}
         <h1 class=${this.reedless ? nothing : "unseen"}>${this.text.productName}</h1>
-        <div class="tools">
+        <div class="tools ${this.reedless ? "alone" : ""}">
           ${this.reedless ? nothing : this.#reedTools("↶", "↷")}
           <details @keydown=${this.#onMenuKey} @focusout=${this.#onMenuLeft}>
             <summary>${words.more}</summary>

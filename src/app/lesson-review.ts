@@ -120,7 +120,7 @@ export class LessonReview extends LitElement {
   #questions() {
     const words = this.text.lessons.review;
     const { items } = this.review;
-    return html`<nav aria-label=${words.questions}>
+    return html`<div class="steps" role="group" aria-label=${words.questions}>
       ${items.map(
         (_, index) =>
           html`<button
@@ -132,7 +132,7 @@ export class LessonReview extends LitElement {
             ${index + 1}
           </button>`,
       )}
-    </nav>`;
+    </div>`;
   }
 
   #ways() {
