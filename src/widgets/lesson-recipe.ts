@@ -30,6 +30,21 @@ export class LessonRecipe extends LitElement {
     look,
     lessonStyle,
     css`
+      /* In one column the point must stay in sight of the slider that moves it. */
+      @media (min-height: 35rem) {
+        @container (max-width: 43.99rem) {
+          triangle-plane {
+            position: sticky;
+            top: 0;
+            z-index: 1;
+            padding-inline: max(0px, 50% - 8.5rem);
+            background: var(--card);
+          }
+          reed-feature-row {
+            scroll-margin-top: 20rem;
+          }
+        }
+      }
       .travel {
         display: flex;
         flex-wrap: wrap;

@@ -294,4 +294,20 @@ describeWalks("lessons", (walk) => {
     },
     phone,
   );
+
+  walk(
+    "on a phone the triangle of a recipe stays in sight of its last slider",
+    async (bench) => {
+      await open(bench, `${start}&lesson=06-shape.5`);
+      const { page } = bench;
+      await page.locator("lesson-recipe reed-feature-row input[type=range]").last().focus();
+      const box = async (what: string) => (await page.locator(what).last().boundingBox())!;
+      const triangle = await box("lesson-recipe triangle-plane");
+      const slider = await box("lesson-recipe reed-feature-row input[type=range]");
+      expect(triangle.y).toBeGreaterThanOrEqual(0);
+      expect(slider.y).toBeGreaterThanOrEqual(triangle.y + triangle.height);
+      expect(slider.y + slider.height).toBeLessThanOrEqual(740);
+    },
+    phone,
+  );
 });
