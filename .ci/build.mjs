@@ -16,10 +16,12 @@ import { buildElements, buildFrames } from "./build-elements.mjs";
 import { buildExamples } from "./build-examples.mjs";
 import { buildOnePage } from "./build-one-page.mjs";
 import { buildServiceWorker } from "./build-service-worker.mjs";
+import { firstLoad } from "./first-load.mjs";
 import { writeSchemas } from "./schemas.mjs";
+import { withoutRemarks } from "./tight-templates.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const doors = ["engine", "acoustics", "lesson"];
+const doors = ["engine", "engine-alone", "acoustics", "lesson"];
 
 async function buildApp() {
   await build({ root, logLevel: "warn" });
@@ -30,6 +32,7 @@ async function buildLibrary() {
     root,
     configFile: false,
     logLevel: "warn",
+    plugins: [withoutRemarks(), firstLoad("/src/lib/engine-alone.ts")],
     // A door opens in Node and in a worker, too: of a package with two faces it takes the one that needs no document.
     resolve: { conditions: ["module", "import", "default"] },
     build: {

@@ -7,7 +7,7 @@ import { deepFreeze } from "./deep-freeze.js";
 /**
  * What hands do to a bassoon reed, deeply frozen.
  *
- * Source  common practice, no source, but for the senses of the wires; see `$comment`.
+ * Source  common practice, no source, but for the senses of the wires; see `$comment` of its file.
  */
 export const bassoonActions: Actions = /* @__PURE__ */ deepFreeze(
   actionsJson as unknown as Actions,

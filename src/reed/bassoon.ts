@@ -11,7 +11,7 @@ export { bassoonActions } from "./bassoon-actions.js";
  * The model for bassoon reeds of the German system, deeply frozen.
  *
  * Unit    mm; roundness as a ratio; hinging from 0 to 1.
- * Source  common practice, no source; see `$comment`.
+ * Source  common practice, no source; see `$comment` of its file.
  */
 export const bassoonModel: ReedModel = /* @__PURE__ */ deepFreeze(
   modelJson as unknown as ReedModel,

@@ -49,7 +49,7 @@ export interface Symptoms {
 /**
  * What is wrong with bassoon reeds and what helps, deeply frozen.
  *
- * Source  common practice, no source; see `$comment`.
+ * Source  common practice, no source; see `$comment` of its file.
  */
 export const bassoonSymptoms: Symptoms = /* @__PURE__ */ deepFreeze(
   symptomsJson as unknown as Symptoms,
