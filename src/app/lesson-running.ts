@@ -3,12 +3,14 @@ import { reviewLessonId, type BenchState } from "./bench-state.js";
 import { shippedLessons } from "./shipped-lessons.js";
 
 /**
- * Whether somebody is in the middle of a lesson or a review: something of it is answered, and not everything.
+ * Whether somebody is in the middle of a lesson or a review: something of it is answered, and not everything; or a
+ * lesson is being presented.
  *
  * @example isLessonRunning(startState(bassoonModel)) → false
  */
-export function isLessonRunning({ present, progress }: BenchState): boolean {
+export function isLessonRunning({ present, progress, presenting }: BenchState): boolean {
   const { lesson } = present.bench;
+  if (presenting) return true;
   if (!lesson) return false;
   if (lesson.id === reviewLessonId) {
     const { runs = [], items = [] } = progress?.review ?? {};

@@ -2,6 +2,7 @@ import { html, nothing, type ReactiveController, type ReactiveControllerHost } f
 import { define } from "../widgets/define.js";
 import type { BenchState } from "./bench-state.js";
 import type { isLessonRunning } from "./lesson-running.js";
+import { audienceOf } from "./presenting.js";
 import { stateInside } from "./state-inside.js";
 
 /** The app, as far as it matters to whether a new version may be taken. */
@@ -18,9 +19,15 @@ declare global {
   }
 }
 
-/** Where the product may keep its files: not on a disk, in a frame or in the page of one file, nor in development. */
+/**
+ * Where the product may keep its files: not on a disk, in a frame or in the page of one file, nor in development. The
+ * window for a class goes with the presenter's.
+ */
 function keeper(): ServiceWorkerContainer | undefined {
-  const isOwnPage = window.top === window && stateInside(document) === undefined;
+  const isOwnPage =
+    window.top === window &&
+    stateInside(document) === undefined &&
+    audienceOf(window.location.href) === undefined;
   if (!import.meta.env.PROD || !isOwnPage || !window.location.protocol.startsWith("http"))
     return undefined;
   try {

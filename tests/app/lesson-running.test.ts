@@ -40,6 +40,11 @@ test("one that was left does not run, whatever was answered", () => {
   expect(isLessonRunning({ ...fresh, progress: { runs: { [id]: runOf(begun) } } })).toBe(false);
 });
 
+test("a lesson that is presented runs, though nobody answers at the presenter's window", () => {
+  const presenting = { id: "1", frozen: false, blank: false };
+  expect(isLessonRunning({ ...inLesson(id, runOf()), presenting })).toBe(true);
+});
+
 test("a lesson from a file runs until it is left, a review until all its questions are answered", () => {
   expect(isLessonRunning(inLesson("file", runOf(done, done)))).toBe(true);
   const items = [0, 1, 2].map((index) => ({ lesson: id, exercise: `${index}.0` }));

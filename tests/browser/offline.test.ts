@@ -180,7 +180,7 @@ describe.skipIf(chromiumPath === undefined)("without a connection", () => {
     await context.close();
   });
 
-  test("in a frame, in a sandbox and in the page of one file nothing is kept", async () => {
+  test("a frame, a sandbox, the page of one file and a window for a class keep nothing", async () => {
     const site = await serveStrictly("frame-src *", {
       "around.html": `<!doctype html><title>x</title><iframe src="index.html"></iframe><iframe sandbox="allow-scripts" src="index.html"></iframe>`,
     });
@@ -188,11 +188,11 @@ describe.skipIf(chromiumPath === undefined)("without a connection", () => {
     const page = await context.newPage();
     const thrown: string[] = [];
     page.on("pageerror", (error) => thrown.push(error.message));
-    for (const path of ["around.html", "reedpoint.html"]) {
+    for (const path of ["around.html", "reedpoint.html", "?audience=17"]) {
       await page.goto(site.url + path);
       const where = path === "around.html" ? page.frameLocator("iframe >> nth=0") : page;
-      await where.locator("triangle-plane svg").waitFor();
-      await page.waitForTimeout(500);
+      await where.locator("triangle-plane svg, audience-view").first().waitFor();
+      await page.waitForTimeout(300);
       const count = () =>
         page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length);
       expect(await count(), path).toBe(0);
