@@ -28,6 +28,9 @@ export class NewVersionBar extends LitElement {
         background: var(--card);
         box-shadow: 0 4px 16px rgb(0 0 0 / 20%);
       }
+      span {
+        flex: 1 1 15rem;
+      }
       @media print {
         .bar {
           display: none;

@@ -29,6 +29,10 @@ test("the README's sizes are what the build weighs", () => {
   expect(row("reed-elements.classic.js")).toContain(
     kB(packed("elements/reed-elements.classic.js")),
   );
+  expect(row("reed-lesson.classic.js")).toContain(kB(packed("elements/reed-lesson.classic.js")));
+  const door = readme.split("\n").find((line) => line.includes("`dist/lib/engine-alone.js`"))!;
+  expect(door).toContain(kB(packedWith("lib/engine-alone.js")));
+  expect(door).toContain(` ${Math.round(packedWith("lib/engine.js") / 1000)} (gzip)`);
 });
 
 describe.skipIf(chromiumPath === undefined)("the README's snippets", () => {
@@ -84,8 +88,19 @@ describe.skipIf(chromiumPath === undefined)("the README's snippets", () => {
     await page.close();
   });
 
-  test("a frame as tall as its content", async () => {
+  test("a lesson that tells of answers", async () => {
     const { page, faults } = await run(blocks[2]!);
+    await page.locator("reed-lesson lesson-predict .plane").focus();
+    await page.keyboard.press("ArrowUp");
+    await page.getByRole("radio", { name: "Fairly sure" }).check();
+    await page.getByRole("button", { name: "Lock in" }).click();
+    expect(await page.locator("output").innerText()).toMatch(/^1 of \d$/);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  test("a frame as tall as its content", async () => {
+    const { page, faults } = await run(blocks[3]!);
     await page
       .frameLocator("iframe")
       .locator("reed-triangle triangle-plane .target")
@@ -100,7 +115,7 @@ describe.skipIf(chromiumPath === undefined)("the README's snippets", () => {
   });
 
   test("there is a test for every snippet", () => {
-    expect(blocks).toHaveLength(3);
+    expect(blocks).toHaveLength(4);
   });
 
   test("a script that is pinned by its hash runs, and one that was changed does not", async () => {
