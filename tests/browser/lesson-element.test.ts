@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { shippedLessons } from "../../src/app/shipped-lessons.js";
 import { dist } from "./built-sizes.js";
 import { chromiumPath, launch } from "./chromium.js";
 import { heard, openCoursePage, scripts } from "./course-page.js";
@@ -184,10 +185,23 @@ describe.skipIf(chromiumPath === undefined)("a lesson on somebody else's page", 
         warnings.filter((line) => line.startsWith(`Reedpoint: ${name}: `)),
         name,
       ).toHaveLength(1);
+    // A model that lacks what the lesson speaks of.
+    await page.evaluate(() => {
+      const element = document.querySelector("reed-lesson[step]") as HTMLElement & {
+        model: { features: readonly { id: string }[]; ratios: readonly unknown[] };
+      };
+      const { model } = element;
+      const features = model.features.filter(({ id }) => id !== "tipWidth");
+      element.model = { ...model, features, ratios: [] };
+    });
+    await page.locator("reed-lesson[step] [role=alert]").waitFor();
+    expect(await page.locator("reed-lesson[step] [role=alert]").innerText()).toMatch(
+      /needs features/,
+    );
     await page.close();
   });
 
-  test("from a disk and in a sandbox the classic script has the lessons and their readers inside", async () => {
+  test("from a disk the classic script has the lessons and their readers inside", async () => {
     const folder = mkdtempSync(join(tmpdir(), "reedpoint-lesson-"));
     const script = pathToFileURL(join(dist, "elements/reed-lesson.classic.js")).href;
     const path = join(folder, "course.html");
@@ -204,10 +218,37 @@ describe.skipIf(chromiumPath === undefined)("a lesson on somebody else's page", 
     await page.locator("#two lesson-step h2").waitFor();
     expect(await page.locator("#three [role=alert]").innerText()).toMatch(/may fetch nothing/);
     rmSync(folder, { recursive: true });
+    await page.close();
+  });
+
+  test("in a frame with a sandbox it plays, too, and tells the page around which step is shown", async () => {
+    const frame = `${inject("appUrl")}lesson-frame.html#v=1&model=bassoon&lesson=06-shape.2`;
+    const page = await browser.newPage();
     await page.setContent(
-      `<iframe sandbox="allow-scripts" src="${inject("appUrl")}lesson-frame.html#lesson=06-shape.2"></iframe>`,
+      `<script>window.said = []; addEventListener("message", ({ data }) => said.push(data));</script>
+      <iframe sandbox="allow-scripts" src="${frame.replaceAll("&", "&amp;")}"></iframe>`,
     );
-    await page.frameLocator("iframe").getByRole("heading", { name: "Its neighbour" }).waitFor();
+    const inside = page.frameLocator("iframe");
+    await inside.getByRole("heading", { name: "Its neighbour" }).waitFor();
+    await page.evaluate(() => {
+      const { contentWindow } = document.querySelector("iframe")!;
+      contentWindow!.postMessage({ reedpoint: 1, type: "tell" }, "*");
+    });
+    await inside.getByRole("button", { name: "Next step" }).click();
+    await inside.getByRole("heading", { name: "The one that is different" }).waitFor();
+    const said = await page.evaluate(
+      () => (window as unknown as { said: { type: string; code?: string }[] }).said,
+    );
+    expect(said.filter(({ type }) => type === "changed").map(({ code }) => code)).toEqual([
+      "v=1&model=bassoon&page=lessons&lesson=06-shape.3",
+    ]);
+    await page.evaluate(() => {
+      const { contentWindow } = document.querySelector("iframe")!;
+      const code = "v=1&model=bassoon&page=lessons&lesson=01-parts.1";
+      contentWindow!.postMessage({ reedpoint: 1, type: "open", code }, "*");
+    });
+    const { title: first } = shippedLessons.find(({ id }) => id === "01-parts")!;
+    await inside.getByRole("heading", { name: first }).waitFor();
     await page.close();
   });
 

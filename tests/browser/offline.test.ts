@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildServiceWorker } from "../../.ci/build-service-worker.mjs";
 import { dist } from "./built-sizes.js";
 import { chromiumPath, launch } from "./chromium.js";
+import { axeProblems } from "./page-faults.js";
 import { serveStrictly, strictPolicy } from "./strict-server.js";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -146,6 +147,7 @@ describe.skipIf(chromiumPath === undefined)("without a connection", () => {
     const bar = page.locator("new-version-bar");
     await bar.getByText("It waits until you have left this lesson.").waitFor();
     expect(await bar.getByRole("button").allInnerTexts()).toEqual(["Later"]);
+    expect(await axeProblems(page)).toEqual([]);
     // A reload in the middle of the lesson does not take it, either; the answer is still there.
     await page.reload();
     await bar.getByText("It waits until you have left this lesson.").waitFor();

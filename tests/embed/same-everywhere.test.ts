@@ -33,7 +33,10 @@ test("the elements carry the version of the package", () => {
 test("nothing on other people's pages is as tall as their window", () => {
   for (const file of [
     "embed-style.ts",
+    "embedded-element.ts",
     "embedded-reed.ts",
+    "lesson-element.ts",
+    "lesson-inside.ts",
     "bench-element.ts",
     "plan-inside.ts",
     "late-words.ts",
