@@ -16,32 +16,34 @@ import { buildElements, buildFrames } from "./build-elements.mjs";
 import { buildExamples } from "./build-examples.mjs";
 import { buildOnePage } from "./build-one-page.mjs";
 import { buildServiceWorker } from "./build-service-worker.mjs";
-import { firstLoad } from "./first-load.mjs";
 import { writeSchemas } from "./schemas.mjs";
 import { withoutRemarks } from "./tight-templates.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const doors = ["engine", "engine-alone", "acoustics", "lesson"];
+// What doors share lies beside them; the one that is to be small shares nothing.
+const shared = ["engine", "acoustics", "lesson"];
+const alone = ["engine-alone"];
+const doors = [...shared, ...alone];
 
 async function buildApp() {
   await build({ root, logLevel: "warn" });
 }
 
-async function buildLibrary() {
+async function buildDoors(names) {
   await build({
     root,
     configFile: false,
     logLevel: "warn",
-    plugins: [withoutRemarks(), firstLoad("/src/lib/engine-alone.ts")],
+    plugins: [withoutRemarks()],
     // A door opens in Node and in a worker, too: of a package with two faces it takes the one that needs no document.
     resolve: { conditions: ["module", "import", "default"] },
     build: {
       outDir: "dist/lib",
-      emptyOutDir: true,
+      emptyOutDir: false,
       copyPublicDir: false,
       target: "es2022",
       lib: {
-        entry: Object.fromEntries(doors.map((door) => [door, `src/lib/${door}.ts`])),
+        entry: Object.fromEntries(names.map((door) => [door, `src/lib/${door}.ts`])),
         formats: ["es"],
       },
       // Library mode leaves the white space of ES modules alone unless told here.
@@ -63,7 +65,8 @@ function writeTypes() {
 }
 
 await buildApp();
-await buildLibrary();
+await buildDoors(shared);
+await buildDoors(alone);
 writeTypes();
 for (const door of doors) await import(`${root}dist/lib/${door}.js`);
 await writeSchemas(root);

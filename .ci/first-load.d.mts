@@ -1,4 +1,4 @@
 import type { Plugin } from "vite";
 
-/** A vite plugin: every module that an entry (one of them, by its name) imports at once, by whatever way, goes into one file. */
-export function firstLoad(entry?: string): Plugin;
+/** A vite plugin: every module that an entry imports at once, by whatever way, goes into one file. */
+export function firstLoad(): Plugin;

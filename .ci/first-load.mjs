@@ -1,8 +1,8 @@
 // What a page needs at once travels as few files. Left to the bundler, it is parted by which late part needs which
 // module, too: two dozen files, each packed by itself.
 
-/** A vite plugin: every module that an entry (one of them, by its name) imports at once, by whatever way, goes into one file. */
-export function firstLoad(entry = "") {
+/** A vite plugin: every module that an entry imports at once, by whatever way, goes into one file. */
+export function firstLoad() {
   const first = new Set();
 
   function enter(id, info) {
@@ -20,8 +20,7 @@ export function firstLoad(entry = "") {
     apply: "build",
     buildEnd() {
       for (const id of this.getModuleIds())
-        if (this.getModuleInfo(id).isEntry && id.includes(entry))
-          enter(id, (one) => this.getModuleInfo(one));
+        if (this.getModuleInfo(id).isEntry) enter(id, (one) => this.getModuleInfo(one));
     },
     outputOptions(options) {
       return { ...options, codeSplitting: { groups: [{ debugName: "first", name }] } };

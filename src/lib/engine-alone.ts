@@ -1,4 +1,8 @@
-// The engine with the product's own data, without the readers of a teacher's files.
+// The engine with the product's own data: all about one reed, without readers of files and sums over a class. The data
+// come first: so the file packs best.
+export { bassoonActions, bassoonModel } from "../reed/bassoon.js";
+export { bassoonQualities } from "../reed/bassoon-qualities.js";
+
 export type { Blend } from "../engine/blend.js";
 export type {
   Action,
@@ -37,8 +41,6 @@ export { actionReach, featureReach, type Reach } from "../engine/reach.js";
 export { restOfSitting } from "../engine/sitting-rules.js";
 export { solveFor, type Solution } from "../engine/solve.js";
 
-export { bassoonActions, bassoonModel } from "../reed/bassoon.js";
-
 export {
   qualitiesAt,
   qualityAt,
@@ -49,9 +51,6 @@ export {
   type QualityPlace,
   type SevenValues,
 } from "../engine/qualities.js";
-export { bassoonQualities } from "../reed/bassoon-qualities.js";
-export { cohortSummary, type CohortSummary, type Matrix2 } from "../engine/cohort-summary.js";
-export { blendToLogRatio, logRatioToBlend, type LogRatio } from "../engine/log-ratio.js";
 
 export {
   standIns,
