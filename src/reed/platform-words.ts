@@ -2,6 +2,7 @@
 export const platformWords = {
   needsScript: "This lesson computes in the browser and needs JavaScript.",
   courseTitle: (lessons: number): string => `Bassoon reeds: ${lessons} lessons`,
+  pageTitle: "A lesson about bassoon reeds",
   progress: (answered: number, all: number): string =>
     all === 0
       ? "This lesson has no exercises: it is done at its last step."

@@ -48,12 +48,12 @@ export function isoSpan(seconds: number): string {
 }
 
 /**
- * A moment as SCORM 2004 writes it, in universal time and whole seconds.
+ * A moment as SCORM 2004 writes it, in universal time. The zone may stand only behind a fraction of the second.
  *
- * Source  SCORM 2004 4th Edition Run-Time Environment (2009), time (second,10,0); ISO 8601.
+ * Source  SCORM 2004 4th Edition Run-Time Environment (2009), time (second,10,0): YYYY-MM-DDThh:mm:ss[.s[TZD]].
  *
- * @example isoTime(new Date(0)) → "1970-01-01T00:00:00Z"
+ * @example isoTime(new Date(0)) → "1970-01-01T00:00:00.00Z"
  */
 export function isoTime(at: Date): string {
-  return `${at.toISOString().slice(0, 19)}Z`;
+  return `${at.toISOString().slice(0, 22)}Z`;
 }

@@ -73,5 +73,8 @@ function movedParts(
   const whole = exerciseReed(lesson, block, map.model);
   const from = block.kind === "stand-in" ? missingReed(whole, block) : whole;
   const to = { ...from, ...values };
-  return changedFeatures(map, from, to).map((id) => [id, String(Math.round(to[id]! * 1e3) / 1e3)]);
+  const moved = changedFeatures(map, from, to);
+  // An empty response is none to some platforms.
+  if (moved.length === 0) return [["moved", "nothing"]];
+  return moved.map((id) => [id, String(Math.round(to[id]! * 1e3) / 1e3)]);
 }

@@ -60,6 +60,7 @@ export class PlatformLesson extends LitElement {
     const { lesson } = this.packaged;
     const { run } = this.#told!.attempt;
     return html`<main>
+        <h1 class="unseen">${this.text.lessons.platform.pageTitle}</h1>
         ${this.#head()}
         <lesson-player
           .lesson=${lesson}

@@ -18,7 +18,7 @@ const signs: Readonly<Record<string, string>> = {
  * @example xmlText('"A & B"') → "&quot;A &amp; B&quot;"
  */
 export function xmlText(text: string): string {
-  return [...text]
+  return Array.from(text)
     .filter(isAllowed)
     .map((sign) => signs[sign] ?? sign)
     .join("");
