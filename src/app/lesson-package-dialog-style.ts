@@ -38,6 +38,9 @@ export const lessonPackageDialogStyle = css`
     align-items: center;
     min-height: 2rem;
   }
+  input[type="radio"] {
+    accent-color: var(--accent);
+  }
   input[type="text"] {
     width: 4.5rem;
     min-height: 2.25rem;

@@ -14,13 +14,14 @@ export const platformWords = {
   completed: "This lesson is completed.",
   rule: "The score counts the exercises whose first answer was right; hints cost nothing, and what is tried again changes nothing. It is told when every exercise has been answered.",
   states: {
-    absent: "No learning platform found: nothing is sent. The lesson works all the same.",
-    open: "Connected with the learning platform.",
+    absent:
+      "No learning platform found: nothing is sent and nothing kept. The lesson works all the same.",
+    open: "Connected with the learning platform: it is told of your answers, score and time. Your name is never read.",
     refusing:
       "The learning platform has not taken the last of it. Go on: it will be told again with the next answer.",
     over: "The learning platform has closed this sitting: nothing more is sent. Open the lesson there again.",
   },
-  sentTitle: "What is sent to the learning platform",
+  sentTitle: "What is sent to a learning platform",
   sent: [
     "that you have begun, and that you have answered everything;",
     "the score at the end, and whether that passes where a pass mark is set;",

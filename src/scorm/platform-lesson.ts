@@ -59,6 +59,7 @@ export class PlatformLesson extends LitElement {
   override render() {
     const { lesson } = this.packaged;
     const { run } = this.#told!.attempt;
+    const result = this.#result;
     return html`<main>
         <h1 class="unseen">${this.text.lessons.platform.pageTitle}</h1>
         ${this.#head()}
@@ -70,7 +71,7 @@ export class PlatformLesson extends LitElement {
           @lesson-worked=${this.#onWorked}
           @step-asked=${this.#onStep}
         ></lesson-player>
-        ${this.#result()} ${this.#privacy()}
+        ${result ? html`<p class="result">${result}</p>` : nothing} ${this.#privacy()}
       </main>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>`;
   }
@@ -93,17 +94,16 @@ export class PlatformLesson extends LitElement {
     </header>`;
   }
 
-  #result() {
+  /** What came of the lesson; empty while it is not complete. */
+  get #result(): string {
     const words = this.text.lessons.platform;
     const { complete, score, rightFirst, exercises } = this.#progress;
     const { mastery } = this.packaged;
-    if (!complete) return nothing;
-    if (score === undefined) return html`<p class="result">${words.completed}</p>`;
-    const passed = mastery !== undefined && score >= mastery;
-    return html`<p class="result">
-      ${words.completed} ${words.score(rightFirst, exercises, score)}
-      ${mastery === undefined ? nothing : passed ? words.passed(mastery) : words.failed(mastery)}
-    </p>`;
+    if (!complete) return "";
+    if (score === undefined) return words.completed;
+    const told = `${words.completed} ${words.score(rightFirst, exercises, score)}`;
+    if (mastery === undefined) return told;
+    return `${told} ${score >= mastery ? words.passed(mastery) : words.failed(mastery)}`;
   }
 
   #privacy() {
@@ -119,8 +119,10 @@ export class PlatformLesson extends LitElement {
   }
 
   #onWorked({ run, says, handedIn }: LessonWorkedEvent): void {
+    const before = this.#result;
     this.#told!.work(run, handedIn);
-    this.#say(says);
+    const result = this.#result;
+    this.#say(result === before ? says : `${says} ${result}`);
   }
 
   #onStep({ step, says }: StepAskedEvent): void {

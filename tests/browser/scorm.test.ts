@@ -174,7 +174,7 @@ describe.skipIf(chromiumPath === undefined)("a lesson on a learning platform", (
       await page.goto(`${server.url}package/index.html`);
       expect(await page.title()).toBe(madeLesson.title);
       expect(await page.locator("header").innerText()).toContain(
-        "No learning platform found: nothing is sent.",
+        "No learning platform found: nothing is sent and nothing kept.",
       );
       await page.locator("summary").click();
       expect(await page.locator("details").innerText()).toContain(
