@@ -12,17 +12,14 @@ import {
 
 const folder = "dist/scorm";
 
-async function buildScript(root) {
-  await build({
+async function makeScript(root) {
+  const [{ output }] = await build({
     root,
     configFile: false,
     logLevel: "warn",
     plugins: [tightTemplates(), withoutRemarks(), nothingLate(), withoutAppWords()],
-    base: "./",
     build: {
-      outDir: folder,
-      emptyOutDir: true,
-      copyPublicDir: false,
+      write: false,
       target: "es2022",
       lib: {
         entry: "src/scorm/platform-lesson-page.ts",
@@ -33,13 +30,19 @@ async function buildScript(root) {
       rolldownOptions: { output: { minify: true, codeSplitting: false } },
     },
   });
+  return output[0].code;
+}
+
+async function makePlayer(root) {
+  const style = tightStyle(readFileSync(`${root}src/app/page.css`, "utf8")).trim();
+  return { script: await makeScript(root), style: `${style}\n` };
 }
 
 export async function buildScorm(root) {
-  await buildScript(root);
+  const { script, style } = await makePlayer(root);
   mkdirSync(`${root}${folder}`, { recursive: true });
-  const style = tightStyle(readFileSync(`${root}src/app/page.css`, "utf8"));
-  writeFileSync(`${root}${folder}/lesson.css`, `${style}\n`);
+  writeFileSync(`${root}${folder}/lesson.js`, script);
+  writeFileSync(`${root}${folder}/lesson.css`, style);
 }
 
 function newest(path) {
@@ -47,12 +50,15 @@ function newest(path) {
   return Math.max(...files.map((file) => statSync(join(path, file)).mtimeMs));
 }
 
-/** Builds the player if there is none, or one that is older than its sources. */
+/**
+ * The player as it was built, or, where there is none or its sources are newer, made anew. That is not written to
+ * `dist`: the service worker there knows every file by its hash.
+ */
 export async function playerFiles(root) {
   const [script, style] = ["lesson.js", "lesson.css"].map((file) => `${root}${folder}/${file}`);
   const isFresh = [script, style].every(
     (file) => existsSync(file) && statSync(file).mtimeMs >= newest(`${root}src`),
   );
-  if (!isFresh) await buildScorm(root);
+  if (!isFresh) return makePlayer(root);
   return { script: readFileSync(script, "utf8"), style: readFileSync(style, "utf8") };
 }

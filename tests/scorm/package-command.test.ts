@@ -61,6 +61,17 @@ test("without options: SCORM 1.2, no pass mark, a name made of the lesson's", ()
   expect(existsSync(join(folder, "own-scorm-1.2.zip"))).toBe(true);
 }, 30_000);
 
+test("the README's commands do what it says", () => {
+  const readme = readFileSync(join(root, "README.md"), "utf8");
+  const commands = [...readme.matchAll(/^npm run package -- (.*)$/gm)].map(([, words]) => words!);
+  writeFileSync(join(folder, "my-lesson.md"), soundLesson);
+  expect(commands.length).toBeGreaterThan(1);
+  for (const words of commands)
+    expect(run(...words.split(" "))).toMatchObject({ status: 0, stderr: "" });
+  expect(existsSync(join(folder, "06-shape-scorm-1.2.zip"))).toBe(true);
+  expect(existsSync(join(folder, "course.zip"))).toBe(true);
+}, 30_000);
+
 test("lessons with problems are refused with all of them, each with its place", () => {
   const { status, stdout, stderr } = run(own, broken, "--out", "b.zip");
   expect([status, stdout]).toEqual([1, ""]);
