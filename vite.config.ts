@@ -3,7 +3,18 @@ import { firstLoad } from "./.ci/first-load.mjs";
 import { lessonFiles } from "./.ci/lesson-files.mjs";
 import { tightTemplates, withoutRemarks } from "./.ci/tight-templates.mjs";
 
-const unit = ["engine", "acoustics", "reed", "book", "lesson", "guards", "tables", "app", "embed"];
+const unit = [
+  "engine",
+  "acoustics",
+  "reed",
+  "book",
+  "lesson",
+  "scorm",
+  "guards",
+  "tables",
+  "app",
+  "embed",
+];
 const dom = ["drawing", "widgets", "scenes"];
 
 export default defineConfig({

@@ -6,6 +6,7 @@
 //   dist/frame.html                the page for their frames
 //   dist/lesson-frame.html         the same for a lesson
 //   dist/reedpoint.html            the whole product in one file
+//   dist/scorm                     what plays a lesson in a package for a learning platform
 //   dist/examples.html             eleven snippets, each running
 //   dist/service-worker.js         keeps all of it for a visit without a connection
 import { spawnSync } from "node:child_process";
@@ -15,6 +16,7 @@ import { build } from "vite";
 import { buildElements, buildFrames } from "./build-elements.mjs";
 import { buildExamples } from "./build-examples.mjs";
 import { buildOnePage } from "./build-one-page.mjs";
+import { buildScorm } from "./build-scorm.mjs";
 import { buildServiceWorker } from "./build-service-worker.mjs";
 import { writeSchemas } from "./schemas.mjs";
 import { withoutRemarks } from "./tight-templates.mjs";
@@ -73,6 +75,9 @@ await writeSchemas(root);
 await buildElements(root);
 await buildFrames(root);
 await buildOnePage(root);
+await buildScorm(root);
 buildExamples(root);
 await buildServiceWorker(root, `${root}dist`);
-console.log("Built dist: app, frame, one page, examples, lib, schema, elements, service worker.");
+console.log(
+  "Built dist: app, frame, one page, examples, lib, schema, elements, scorm, service worker.",
+);

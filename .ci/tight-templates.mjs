@@ -19,7 +19,8 @@ export function tightTemplates() {
     enforce: "pre",
     apply: "build",
     transform(code, id) {
-      if (!/\/src\/(widgets|app|embed)\/[^?]*\.ts$/.test(id)) return undefined;
+      if (!/\/src\/(widgets\/|app\/|embed\/|scorm\/platform-lesson)[^?]*\.ts$/.test(id))
+        return undefined;
       const styled = code.replace(
         /\bcss`([^`$]*)`/g,
         (_whole, style) => `css\`${tightStyle(style)}\``,

@@ -20,6 +20,7 @@ import { calendarDay } from "./calendar-day.js";
 import { FileDrop } from "./file-drop.js";
 import { LateParts, type Loaders } from "./late-parts.js";
 import { LessonFileDrop, type FilePickedEvent } from "./lesson-file-drop.js";
+import { LessonPackage } from "./lesson-package.js";
 import { LessonList, type LessonPickedEvent } from "./lesson-list.js";
 import { LessonReview, type ReviewWorkedEvent } from "./lesson-review.js";
 import { LessonSource } from "./lesson-source.js";
@@ -44,6 +45,7 @@ define("lesson-list", LessonList);
 define("lesson-review", LessonReview);
 define("lesson-file-drop", LessonFileDrop);
 define("lesson-problems", LessonProblems);
+define("lesson-package", LessonPackage);
 define("progress-panel", ProgressPanel);
 
 /**
@@ -201,6 +203,7 @@ export class LessonsPage extends LitElement {
       <div @step-asked=${turn}>
         ${this.presenting ? this.#presenter(lesson, this.presenting) : this.#player(lesson)}
       </div>
+      ${this.presenting ? nothing : html`<lesson-package .lesson=${lesson} .faulty=${this.#source.problems.length > 0} .text=${this.#words}></lesson-package>`}
       ${isFile ? html`<div class="shelf">${this.#drop(true)}</div>` : nothing}`;
   }
 

@@ -1,10 +1,12 @@
 import { lessonFeedbackWords } from "./lesson-feedback-words.js";
 import { lessonShelfWords } from "./lesson-shelf-words.js";
+import { platformWords } from "./platform-words.js";
 
 /** Labels and remarks around lessons on the screen: English. */
 export const lessonPlayerWords = {
   feedback: lessonFeedbackWords,
   ...lessonShelfWords,
+  platform: platformWords,
   list: "Lessons",
   explain:
     "Each lesson lets you say first what will happen, and shows then what did. Nothing you answer leaves this page.",
