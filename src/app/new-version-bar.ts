@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from "lit";
+import { LitElement, css, html, nothing, type PropertyValues } from "lit";
 import { newVersionWords as words } from "../reed/new-version-words.js";
 import { look } from "../widgets/look.js";
 
@@ -49,6 +49,11 @@ export class NewVersionBar extends LitElement {
     super();
     this.waits = false;
     this.closed = false;
+  }
+
+  /** What was put off in a lesson is said again after it. */
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.get("waits")) this.closed = false;
   }
 
   override render() {

@@ -100,6 +100,8 @@ export class Offline implements ReactiveController {
       this.#beforeReload();
       window.location.reload();
     };
+    // Another page may have taken it already.
+    if (this.#next?.state === "activated") return reload();
     navigator.serviceWorker.addEventListener("controllerchange", reload, { once: true });
     this.#next?.postMessage("take");
   };

@@ -176,6 +176,8 @@ describeWalks("lessons", (walk) => {
     await choice.getByRole("button", { name: "Check" }).focus();
     await keyboard.press("Enter");
     expect(await choice.locator(".verdict").innerText()).toBe("Not this time.");
+    // The focus comes a frame later: nobody's hand is faster, but this one.
+    await choice.locator("lesson-feedback:focus").waitFor();
     await choice.getByRole("button", { name: "Try again" }).focus();
     await keyboard.press("Enter");
     await choice.locator(".main:focus").waitFor();
