@@ -147,6 +147,12 @@ describe.skipIf(chromiumPath === undefined)("a strict policy with Trusted Types"
     await page.locator("lesson-feedback .verdict").waitFor();
     await page.getByRole("button", { name: "All lessons" }).first().click();
     await page.locator("lessons-page .lesson").first().waitFor();
+    await page.getByRole("checkbox", { name: /Keep my progress/ }).check();
+    await page.locator("lessons-page .lesson").first().click();
+    await page.getByRole("button", { name: "Present it to a class" }).click();
+    await page.locator("lesson-presenter lesson-step .prose").first().waitFor();
+    await page.goto(`${strict.url}?audience=17`);
+    await page.locator("audience-view").waitFor();
     expect(await faults()).toEqual([]);
     await page.goto(`${strict.url}lesson-frame.html#lesson=01-parts.1`);
     await page.locator("reed-lesson .prose").first().waitFor();
