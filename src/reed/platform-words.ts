@@ -16,6 +16,8 @@ export const platformWords = {
   states: {
     absent:
       "No learning platform found: nothing is sent and nothing kept. The lesson works all the same.",
+    closed:
+      "The learning platform has not begun this lesson: nothing is sent and nothing kept. Open the lesson there again.",
     open: "Connected with the learning platform: it is told of your answers, score and time. Your name is never read.",
     refusing:
       "The learning platform has not taken the last of it. Go on: it will be told again with the next answer.",

@@ -16,7 +16,7 @@ export interface Attempt {
 }
 
 /** How far an attempt is. */
-export interface Progress {
+export interface Standing {
   readonly exercises: number;
   readonly answered: number;
   readonly rightFirst: number;
@@ -63,9 +63,9 @@ export function withRun(
 /**
  * How far an attempt is, and its score.
  *
- * @example progressOf(lesson, newAttempt(lesson)).answered → 0
+ * @example standingOf(lesson, newAttempt(lesson)).answered → 0
  */
-export function progressOf(lesson: Lesson, { run, first }: Attempt): Progress {
+export function standingOf(lesson: Lesson, { run, first }: Attempt): Standing {
   const ids = exerciseIds(lesson);
   const answered = ids.filter((id) => Object.hasOwn(first, id));
   const rightFirst = answered.filter((id) => first[id]).length;

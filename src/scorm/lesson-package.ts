@@ -37,16 +37,13 @@ export function packageFiles(
     throw new RangeError(`packageFiles: mastery is ${mastery}; allowed: whole per cents, 0 to 100`);
   const bar = mastery === undefined ? {} : { mastery };
   const content = { ...contentOf(lessons), ...bar };
-  const pages = content.lessons.map(({ page }, index) => [
-    page,
-    lessonPage(
-      { lesson: lessonToPlay(lessons[index]!), edition, ...bar },
-      platformWords.needsScript,
-    ),
-  ]);
+  const pages = content.lessons.map(({ page }, index) => {
+    const packaged = { lesson: lessonToPlay(lessons[index]!), edition, ...bar };
+    return [page, lessonPage(packaged, platformWords.needsScript)] as const;
+  });
   return {
     "imsmanifest.xml": manifestText(content, edition),
-    ...(Object.fromEntries(pages) as Record<string, string>),
+    ...Object.fromEntries(pages),
     [scriptFile]: player.script,
     [styleFile]: player.style,
   };

@@ -80,7 +80,7 @@ export function manifestText(content: PackageContent, edition: ScormEdition): st
   </metadata>
   <organizations default="lessons">
     <organization identifier="lessons">
-      <title>${xmlText(content.title)}</title>
+      <title>${titleText(content.title)}</title>
 ${content.lessons.map((lesson) => itemText(lesson, content.mastery, form)).join("\n")}${form.sequencing}
     </organization>
   </organizations>
@@ -94,12 +94,20 @@ ${content.files.map((file) => `      <file href="${xmlText(file)}"/>`).join("\n"
 `;
 }
 
+/** The published schema of SCORM 1.2 takes titles up to here. */
+const mostTitle = 200;
+
+function titleText(title: string): string {
+  const signs = Array.from(title);
+  return xmlText(signs.length > mostTitle ? `${signs.slice(0, mostTitle - 1).join("")}…` : title);
+}
+
 type LessonEntry = PackageContent["lessons"][number];
 
 function itemText({ name, title }: LessonEntry, mastery: number | undefined, form: Form): string {
   const bar = mastery === undefined ? "" : form.mastery(mastery);
   return `      <item identifier="item-${name}" identifierref="page-${name}">
-        <title>${xmlText(title)}</title>${bar}
+        <title>${titleText(title)}</title>${bar}
       </item>`;
 }
 

@@ -5,7 +5,7 @@ import { define } from "../widgets/define.js";
 import type { LessonWorkedEvent, StepAskedEvent } from "../widgets/lesson-events.js";
 import { LessonPlayer } from "../widgets/lesson-player.js";
 import { look } from "../widgets/look.js";
-import { type Progress, progressOf } from "./attempt.js";
+import { type Standing, standingOf } from "./attempt.js";
 import type { PackagedLesson } from "./packaged-lesson.js";
 import { platformLessonStyle } from "./platform-lesson-style.js";
 import { scorm12 } from "./scorm-12.js";
@@ -76,13 +76,13 @@ export class PlatformLesson extends LitElement {
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>`;
   }
 
-  get #progress(): Progress {
-    return progressOf(this.packaged.lesson, this.#told!.attempt);
+  get #standing(): Standing {
+    return standingOf(this.packaged.lesson, this.#told!.attempt);
   }
 
   #head() {
     const words = this.text.lessons.platform;
-    const { answered, exercises } = this.#progress;
+    const { answered, exercises } = this.#standing;
     const label = words.progress(answered, exercises);
     const { platform } = this.#told!;
     return html`<header>
@@ -97,7 +97,7 @@ export class PlatformLesson extends LitElement {
   /** What came of the lesson; empty while it is not complete. */
   get #result(): string {
     const words = this.text.lessons.platform;
-    const { complete, score, rightFirst, exercises } = this.#progress;
+    const { complete, score, rightFirst, exercises } = this.#standing;
     const { mastery } = this.packaged;
     if (!complete) return "";
     if (score === undefined) return words.completed;

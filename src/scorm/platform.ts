@@ -6,6 +6,9 @@ import type { KeptText } from "./unpack-attempt.js";
 /** So many answers are listed at most: the standard asks no platform to keep more (SCORM 2004, 4.2.9). */
 const mostInteractions = 250;
 
+/** None found; found, but it does not begin; in conversation; ended. */
+export type PlatformState = "absent" | "closed" | "open" | "over";
+
 /**
  * The conversation with a learning platform: begun once, ended once, silent before and after and where there is none.
  * It reads what it has itself written (place, attempt, status, how many answers are listed) and nothing else.
@@ -14,7 +17,7 @@ export class Platform {
   readonly #dialect: Dialect;
   readonly #now: () => number;
   #api: PlatformApi | undefined;
-  #state: "absent" | "open" | "over" = "absent";
+  #state: PlatformState = "absent";
   #since = 0;
   #wasDone = false;
   #isKept = true;
@@ -26,7 +29,7 @@ export class Platform {
     this.#now = now;
   }
 
-  get state(): "absent" | "open" | "over" {
+  get state(): PlatformState {
     return this.#state;
   }
 
@@ -39,8 +42,9 @@ export class Platform {
   start(view: Surroundings): KeptText | undefined {
     if (this.#state !== "absent") return undefined;
     this.#api = findPlatform(view, this.#dialect.api);
-    if (!this.#api || !isTrue(this.#ask(this.#dialect.initialize, ""))) return undefined;
-    this.#state = "open";
+    if (!this.#api) return undefined;
+    this.#state = isTrue(this.#ask(this.#dialect.initialize, "")) ? "open" : "closed";
+    if (this.#state === "closed") return undefined;
     this.#since = this.#now();
     const { status, packed, place } = this.#dialect;
     this.#wasDone = this.#dialect.isDone(this.#get(status));

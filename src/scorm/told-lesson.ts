@@ -3,12 +3,12 @@ import type { Lesson } from "../lesson/lesson.js";
 import { exerciseStateOf, reduceLesson, type LessonState } from "../lesson/lesson-state.js";
 import type { ReedModel } from "../engine/model.js";
 import { bassoonActions } from "../reed/bassoon.js";
-import { handedIn, newAttempt, type Attempt, progressOf, withRun } from "./attempt.js";
+import { handedIn, newAttempt, type Attempt, standingOf, withRun } from "./attempt.js";
 import type { Dialect, Report } from "./dialect.js";
 import type { Surroundings } from "./find-platform.js";
 import { interactionId, responseOf } from "./marked-answer.js";
 import { packAttempt } from "./pack-attempt.js";
-import { Platform } from "./platform.js";
+import { Platform, type PlatformState } from "./platform.js";
 import { unpackAttempt } from "./unpack-attempt.js";
 
 /** What a lesson is told by, and what it is held to. */
@@ -47,7 +47,7 @@ export class ToldLesson {
   }
 
   /** Whether there is a platform, and whether it has taken what it was told. */
-  get platform(): "absent" | "open" | "over" | "refusing" {
+  get platform(): PlatformState | "refusing" {
     const { state, isKept } = this.#platform;
     return state === "open" && !isKept ? "refusing" : state;
   }
@@ -97,7 +97,7 @@ export class ToldLesson {
 
   #report(): Report {
     const { run } = this.#attempt;
-    const { complete, score } = progressOf(this.#lesson, this.#attempt);
+    const { complete, score } = standingOf(this.#lesson, this.#attempt);
     return {
       status: complete ? this.#end(score) : "incomplete",
       ...(score === undefined ? {} : { score }),

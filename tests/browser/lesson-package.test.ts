@@ -8,6 +8,7 @@ import { soundLesson } from "../lesson/lesson-texts.js";
 import type { BenchPage } from "./bench-page.js";
 import { dist } from "./built-sizes.js";
 import { axeProblems, stickingOut } from "./page-faults.js";
+import { serveStrictly, strictPolicy } from "./strict-server.js";
 import { describeWalks, phone } from "./walks.js";
 
 const open = "v=1&model=bassoon&page=lessons&lesson=06-shape.1";
@@ -51,12 +52,13 @@ describeWalks("a package by the button under a lesson", (walk) => {
   walk(
     "is the one that the command makes; what makes it comes only when asked for",
     async (bench) => {
+      const strict = await serveStrictly(strictPolicy);
       const asked: string[] = [];
       bench.page.on("request", (request) => asked.push(new URL(request.url()).pathname));
-      await bench.page.goto(`${inject("appUrl")}#${open}`);
+      await bench.page.goto(`${strict.url}#${open}`);
       await bench.page.locator("lesson-step h2").waitFor();
       expect(asked.filter((path) => /package-dialog|scorm/.test(path))).toEqual([]);
-      await openDialog(bench);
+      await openDialog(bench, strict.url);
       const { name, files } = await save(bench);
       expect(name).toBe("06-shape-scorm-1.2.zip");
       expect(differing(files, shipped({ edition: "1.2" }))).toEqual([]);
@@ -78,6 +80,7 @@ describeWalks("a package by the button under a lesson", (walk) => {
       await bench.page.keyboard.press("Escape");
       await bench.page.locator("lesson-package-dialog").waitFor({ state: "detached" });
       expect(await bench.page.locator("lesson-package button:focus").count()).toBe(1);
+      strict.close();
     },
   );
 

@@ -21,11 +21,7 @@ export interface HostWindow extends Window {
   /** A new sitting; the platform remembers the one before. */
   begin: () => void;
   /** What the platform keeps of a lesson. */
-  kept: () => {
-    core?: { lesson_status: string };
-    completion_status?: string;
-    suspend_data: string;
-  };
+  kept: () => { suspend_data: string };
 }
 
 /** Runs in the platform's page: the runtime that others wrote, with a spy before it that forbids nothing. */
@@ -112,12 +108,12 @@ export function callsOf(page: Page): Promise<SpiedCall[]> {
   return page.evaluate(() => (window as unknown as HostWindow).calls);
 }
 
-/** Puts a page of the package into a frame of the platform's page. */
-export async function openInFrame(page: Page, file: string): Promise<void> {
+/** Puts a page of the package into a frame of the platform's page; `from` is another server's address. */
+export async function openInFrame(page: Page, file: string, from = ""): Promise<void> {
   await page.evaluate((address) => {
     const frame = document.createElement("iframe");
     Object.assign(frame, { src: address, title: "Lesson", width: 800, height: 900 });
     document.body.append(frame);
-  }, `package/${file}`);
+  }, `${from}package/${file}`);
   await page.frameLocator("iframe").locator("platform-lesson lesson-step h2").waitFor();
 }

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Browser, FrameLocator, Page } from "playwright";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { packageFiles, type PackageOrder } from "../../src/scorm/lesson-package.js";
-import { madeLesson } from "../scorm/made-lesson.js";
+import { madeLesson, shortLesson } from "../scorm/made-lesson.js";
 import { strictFaults } from "../scorm/strict-platform.js";
 import { dist } from "./built-sizes.js";
 import { chromiumPath, launch } from "./chromium.js";
@@ -17,7 +17,8 @@ const player = {
     return readFileSync(`${dist}scorm/lesson.css`, "utf8");
   },
 };
-const filesFor = (order: PackageOrder) => packageFiles([madeLesson], order, player);
+const filesFor = (order: PackageOrder, lesson = madeLesson) =>
+  packageFiles([lesson], order, player);
 
 const names = async (page: Page): Promise<string[]> =>
   (await callsOf(page)).map(({ call }) => call);
@@ -46,8 +47,8 @@ describe.skipIf(chromiumPath === undefined)("a lesson on a learning platform", (
   });
 
   /** A platform's page; what goes wrong on it or in the lesson. */
-  async function platform(order: PackageOrder = { edition: "1.2" }) {
-    const server = await servePlatform(order.edition, filesFor(order));
+  async function platform(order: PackageOrder = { edition: "1.2" }, lesson = madeLesson) {
+    const server = await servePlatform(order.edition, filesFor(order, lesson));
     const context = await browser.newContext({ reducedMotion: "reduce" });
     const faults: string[] = [];
     context.on("console", (message) => faults.push(message.text()));
@@ -125,20 +126,38 @@ describe.skipIf(chromiumPath === undefined)("a lesson on a learning platform", (
     await close();
   });
 
-  test("a window that the platform opened: closing its tab ends the sitting", async () => {
-    const { page, close } = await platform({ edition: "2004", mastery: 50 });
+  test("a window that the platform opened, SCORM 2004: passed; closing its tab ends the sitting", async () => {
+    const { page, close } = await platform({ edition: "2004", mastery: 50 }, shortLesson);
     const [tab] = await Promise.all([
       page.context().waitForEvent("page"),
       page.evaluate(() => void window.open("package/index.html")),
     ]);
-    await tab.locator("platform-lesson lesson-step h2").waitFor();
+    await tab.locator("lesson-choice input").nth(1).check();
     expect(await tab.locator("[data-platform]").getAttribute("data-platform")).toBe("open");
+    await tab.getByRole("button", { name: "Check" }).click();
+    const result =
+      "This lesson is completed. 1 of 1 right at the first try: 100 of 100. Passed; 50 were asked for.";
+    expect(await tab.locator(".result").innerText()).toBe(result);
+    expect(await tab.locator("[role=status]").last().innerText()).toContain(result);
+    const kept = await page.evaluate(() => (window as unknown as HostWindow).kept());
+    expect(kept).toMatchObject({ completion_status: "completed", success_status: "passed" });
     await tab.close({ runBeforeUnload: true });
     await page.waitForFunction(() =>
       (window as unknown as HostWindow).calls.some(({ call }) => call === "Terminate"),
     );
     await page.waitForTimeout(200);
     expect(strictFaults(await callsOf(page), "2004")).toEqual([]);
+    await close();
+  });
+
+  test("a platform of another origin lets nobody in: the lesson works, and nothing goes wrong", async () => {
+    const { page, server, close } = await platform();
+    await page.goto(`${server.url.replace("127.0.0.1", "localhost")}host.html`);
+    await openInFrame(page, "index.html", server.url);
+    const sco = page.frameLocator("iframe");
+    expect(await sco.locator("[data-platform]").getAttribute("data-platform")).toBe("absent");
+    await predict(sco);
+    expect(await callsOf(page)).toEqual([]);
     await close();
   });
 

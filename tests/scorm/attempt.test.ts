@@ -5,7 +5,7 @@ import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import {
   handedIn,
   newAttempt,
-  progressOf,
+  standingOf,
   withRun,
   type Attempt,
 } from "../../src/scorm/attempt.js";
@@ -30,7 +30,7 @@ test("the first answer counts, whatever is tried later", () => {
   const right = answered(withRun(wrong, again), "0.1", { kind: "choose", option: 1 });
   expect(handedIn(right.run, "0.1", marker)!.mark.right).toBe(true);
   expect(right.first).toEqual({ "0.1": false });
-  expect(progressOf(madeLesson, right)).toEqual({
+  expect(standingOf(madeLesson, right)).toEqual({
     exercises: 6,
     answered: 1,
     rightFirst: 0,
@@ -43,12 +43,12 @@ test("there is a score once every exercise is answered: the share that was right
     (attempt, id) => answered(attempt, id),
     newAttempt(madeLesson),
   );
-  const { answered: count, rightFirst, complete, score } = progressOf(madeLesson, all);
+  const { answered: count, rightFirst, complete, score } = standingOf(madeLesson, all);
   expect([count, complete]).toEqual([6, true]);
   expect(all.first).toMatchObject({ "0.1": true, "0.2": false, "1.1": true, "1.3": false });
   expect(score).toBe(Math.round((100 * rightFirst) / 6));
   const again = reduceLesson(all.run, { type: "again", exercise: "1.1" }, madeLesson);
-  expect(progressOf(madeLesson, withRun(all, again)).score).toBe(score);
+  expect(standingOf(madeLesson, withRun(all, again)).score).toBe(score);
 });
 
 test("a lesson without exercises is complete at its last step and has no score", () => {
@@ -56,8 +56,8 @@ test("a lesson without exercises is complete at its last step and has no score",
     "---\ntitle: Look\nminutes: 1\n---\n## One\nWords.\n:::notes\nNone.\n:::\n## Two\nWords.",
   );
   const begun = newAttempt(lesson);
-  expect(progressOf(lesson, begun)).toMatchObject({ exercises: 0, complete: false });
-  expect(progressOf(lesson, withRun(begun, lessonState(lesson, 1)))).toEqual({
+  expect(standingOf(lesson, begun)).toMatchObject({ exercises: 0, complete: false });
+  expect(standingOf(lesson, withRun(begun, lessonState(lesson, 1)))).toEqual({
     exercises: 0,
     answered: 0,
     rightFirst: 0,

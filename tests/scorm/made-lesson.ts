@@ -37,6 +37,22 @@ export function lessonFrom(text: string, file = "made.md"): Lesson {
 
 export const madeLesson: Lesson = lessonFrom(everyKind);
 
+/** An invented lesson with one exercise. */
+export const shortLesson: Lesson = lessonFrom(
+  [
+    "---\ntitle: Short\nminutes: 1\n---",
+    "## Step",
+    notes,
+    fence(
+      "choose",
+      "ask: Which?",
+      "options:",
+      "  - { text: A, why: B }",
+      "  - { text: C, why: D, right: true }",
+    ),
+  ].join("\n"),
+);
+
 /** An answer to every exercise of the made lesson, by its id. */
 export const madeAnswers: Readonly<Record<string, Answer>> = {
   "0.0": { kind: "predict", guess: [0.1 + 0.2, 1 / 3, 1 - 0.1 - 0.2 - 1 / 3], sure: 2 },

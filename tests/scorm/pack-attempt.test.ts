@@ -4,7 +4,7 @@ import type { Answer } from "../../src/lesson/answer.js";
 import type { Lesson } from "../../src/lesson/lesson.js";
 import type { ExerciseState } from "../../src/lesson/lesson-state.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
-import { newAttempt, progressOf, type Attempt } from "../../src/scorm/attempt.js";
+import { newAttempt, standingOf, type Attempt } from "../../src/scorm/attempt.js";
 import { packAttempt } from "../../src/scorm/pack-attempt.js";
 import { unpackAttempt } from "../../src/scorm/unpack-attempt.js";
 import { idsOf, longLesson, madeAnswers, madeLesson } from "./made-lesson.js";
@@ -155,6 +155,6 @@ describe("a lesson of many exercises in 4,096 characters", () => {
     expect(back.run.exercises[ids[0]!]!.answer).toBeUndefined();
     expect(back.run.exercises[ids.at(-2)!]!.answer).toBeDefined();
     expect(back.first).toEqual(attempt.first);
-    expect(progressOf(lesson, back)).toEqual(progressOf(lesson, attempt));
+    expect(standingOf(lesson, back)).toEqual(standingOf(lesson, attempt));
   });
 });

@@ -192,7 +192,7 @@ describe.each(["1.2", "2004"] as const)("SCORM %s", (edition) => {
     told.hide();
     told.leave();
     expect(platform.calls).toEqual([dialect.initialize]);
-    expect(told.platform).toBe("absent");
+    expect(told.platform).toBe("closed");
   });
 
   test("a platform that keeps no list of answers and no scores is told the rest", () => {
