@@ -12,40 +12,32 @@ import { withLessons, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
 import type { LessonWorkedEvent, StepAskedEvent } from "../widgets/lesson-events.js";
-import { LessonPlayer } from "../widgets/lesson-player.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import { fileLesson, reviewLessonId, type BenchAction, type LessonFile } from "./bench-state.js";
 import { calendarDay } from "./calendar-day.js";
 import { FileDrop } from "./file-drop.js";
-import { LateParts, type Loaders } from "./late-parts.js";
 import { LessonFileDrop, type FilePickedEvent } from "./lesson-file-drop.js";
-import { LessonPackage } from "./lesson-package.js";
 import { LessonList, type LessonPickedEvent } from "./lesson-list.js";
 import { LessonReview, type ReviewWorkedEvent } from "./lesson-review.js";
 import { LessonSource } from "./lesson-source.js";
 import { lessonsPageStyle } from "./lessons-page-style.js";
 import { newReview } from "./new-review.js";
 import type { PresentingChangedEvent } from "./lesson-presenter.js";
+import { OpenLessonView } from "./open-lesson.js";
 import { newPresenting, type Presenting } from "./presenting.js";
 import { ProgressKeeper, type ProgressWish } from "./progress-keeper.js";
 import { ProgressPanel, type ProgressWishedEvent } from "./progress-panel.js";
 import { smallText } from "./small-text.js";
 import { LessonProblems } from "./lesson-problems.js";
 
-const lateParts: Loaders = {
-  presenter: async () =>
-    define("lesson-presenter", (await import("./lesson-presenter.js")).LessonPresenter),
-};
-
 const mostLessonBytes = 1_000_000;
 
-define("lesson-player", LessonPlayer);
+define("open-lesson", OpenLessonView);
 define("lesson-list", LessonList);
 define("lesson-review", LessonReview);
 define("lesson-file-drop", LessonFileDrop);
 define("lesson-problems", LessonProblems);
-define("lesson-package", LessonPackage);
 define("progress-panel", ProgressPanel);
 
 /**
@@ -79,7 +71,6 @@ export class LessonsPage extends LitElement {
   /** Why the last file was not opened. */
   declare told: string;
 
-  readonly #late = new LateParts(this, lateParts);
   readonly #source = new LessonSource(this);
   readonly #keeper = new ProgressKeeper(this, (kept) =>
     this.#setProgress(mergedProgress(this.#progress, kept), ""),
@@ -197,27 +188,23 @@ export class LessonsPage extends LitElement {
   #lesson(id: string) {
     const lesson = this.#source.lesson!;
     const isFile = id === fileLesson;
-    const turn = ({ step, says }: StepAskedEvent) => this.#go({ id, step }, says);
     return html`${this.#back()} ${this.presenting ? nothing : this.#presentButton()}
       ${isFile ? this.#problems() : nothing}
-      <div @step-asked=${turn}>
-        ${this.presenting ? this.#presenter(lesson, this.presenting) : this.#player(lesson)}
-      </div>
-      ${this.presenting ? nothing : html`<lesson-package .lesson=${lesson} .faulty=${this.#source.problems.length > 0} .text=${this.#words}></lesson-package>`}
+      <open-lesson
+        .lesson=${lesson}
+        .run=${this.#run(lesson)}
+        .faulty=${this.#source.problems.length > 0}
+        .presenting=${this.presenting}
+        .model=${this.model}
+        .unit=${this.unit}
+        .text=${this.#words}
+        @lesson-worked=${this.#onWorked}
+        @step-asked=${({ step, says }: StepAskedEvent) => this.#go({ id, step }, says)}
+        @presenting-changed=${({ presenting }: PresentingChangedEvent) =>
+          this.#send({ type: "presenting-set", presenting })}
+        >${this.#back("end")}</open-lesson
+      >
       ${isFile ? html`<div class="shelf">${this.#drop(true)}</div>` : nothing}`;
-  }
-
-  #player(lesson: Lesson) {
-    return html`<lesson-player
-      .lesson=${lesson}
-      .run=${this.#run(lesson)}
-      .model=${this.model}
-      .unit=${this.unit}
-      .text=${this.#words}
-      @lesson-worked=${this.#onWorked}
-    >
-      ${this.#back("end")}
-    </lesson-player>`;
   }
 
   #presentButton() {
@@ -229,22 +216,6 @@ export class LessonsPage extends LitElement {
     >
       ${words.begin}
     </button>`;
-  }
-
-  #presenter(lesson: Lesson, presenting: Presenting) {
-    const arrival = this.#late.arrival("presenter");
-    if (arrival !== "here") return this.#player(lesson);
-    return html`<lesson-presenter
-      .presenting=${presenting}
-      .lesson=${lesson}
-      .run=${this.#run(lesson)}
-      .model=${this.model}
-      .unit=${this.unit}
-      .text=${this.#words}
-      @presenting-changed=${(event: PresentingChangedEvent) =>
-        this.#send({ type: "presenting-set", presenting: event.presenting })}
-      >${this.#player(lesson)}</lesson-presenter
-    >`;
   }
 
   #review() {
@@ -321,9 +292,9 @@ export class LessonsPage extends LitElement {
   }
 
   #focusStep(): void {
-    const parts = "lesson-player, lesson-review";
+    const parts = "open-lesson, lesson-review";
     void this.updateComplete.then(() =>
-      this.renderRoot.querySelector<LessonPlayer | LessonReview>(parts)?.focus(),
+      this.renderRoot.querySelector<OpenLessonView | LessonReview>(parts)?.focus(),
     );
   }
 }

@@ -33,7 +33,7 @@ export class LessonRecipe extends LitElement {
       /* In one column the point must stay in sight of the slider that moves it. */
       @media (min-height: 35rem) {
         @container (max-width: 43.99rem) {
-          triangle-plane {
+          .open triangle-plane {
             position: sticky;
             top: 0;
             z-index: 1;
@@ -94,7 +94,7 @@ export class LessonRecipe extends LitElement {
     const { target, part } = view.given;
     const label =
       (part && targetsInSentence[part]) || (view.kind === "aim" ? words.target : words.was);
-    return html`<div class="parts two">
+    return html`<div class="parts two ${view.locked ? "" : "open"}">
       <triangle-plane
         still
         .blend=${place(this.map, values).raw}
