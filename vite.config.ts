@@ -50,7 +50,8 @@ export default defineConfig({
           environment: "node",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: "./.ci/serve-built-app.ts",
-          fileParallelism: false,
+          // Two pages at once: most of a walk is waiting for the page.
+          maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
