@@ -91,7 +91,7 @@ async function typeOrder(page: Page, card: Locator, wanted: readonly string[]): 
     for (let at = from; at > place; at -= 1) {
       await page.keyboard.press("Enter");
       await expect.poll(async () => (await now())[at - 1]).toBe(label(id));
-      await page.waitForTimeout(30);
+      await expect.poll(() => focused(page, `[aria-label="Earlier: ${label(id)}"]`)).toBe(true);
     }
   }
 }
@@ -141,7 +141,7 @@ async function answerByKeys(
 }
 
 async function playByKeys({ page, url }: BenchPage, id: string, lesson: Lesson): Promise<void> {
-  page.setDefaultTimeout(5000);
+  page.setDefaultTimeout(10_000);
   await page.goto(`${url}#v=1&model=bassoon&page=lessons&lesson=${id}.1`);
   await page.locator("lesson-player h2").first().waitFor();
   for (const [index, { title, blocks }] of lesson.steps.entries()) {
