@@ -52,6 +52,8 @@ export default defineConfig({
           globalSetup: "./.ci/serve-built-app.ts",
           // Two pages at once: most of a walk is waiting for the page.
           maxWorkers: 2,
+          // The rooms without a browser go first, and have the machine for themselves.
+          sequence: { groupOrder: 1 },
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
