@@ -5,7 +5,7 @@ import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js"
 import { onlySheet, pinned, swapped, unpinned, type Moment } from "./moment.js";
 import type { Presenting } from "./presenting.js";
 import type { LessonState } from "../lesson/lesson-state.js";
-import type { Progress } from "../lesson/progress.js";
+import { fileLesson, type Progress } from "../lesson/progress.js";
 import { newBench, type Bench, type Layer, type OpenLesson, type PageName } from "../reed/bench.js";
 import { readingsSummary } from "../reed/repeats.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
@@ -20,8 +20,7 @@ export interface LessonFile {
   readonly text: string;
 }
 
-/** The id of the lesson that a file holds, and that of a review, in a link. */
-export const fileLesson = "file";
+/** The id of a review in a link. */
 export const reviewLessonId = "review";
 
 /** The one state of the bench page. */

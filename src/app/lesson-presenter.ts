@@ -51,7 +51,6 @@ export class LessonPresenter extends LitElement {
     unit: { type: String },
     text: { attribute: false },
     connected: { state: true },
-    points: { state: true },
     ring: { state: true },
     refused: { state: true },
   };
@@ -63,21 +62,17 @@ export class LessonPresenter extends LitElement {
   declare unit: LengthUnit;
   declare text: LessonCatalogue;
   declare connected: boolean;
-  /** Whether the pointer over the lesson is shown to the class. */
-  declare points: boolean;
   declare ring: Ring | undefined;
   /** Whether the browser would not open the window. */
   declare refused: boolean;
 
   #windows: WindowPair | undefined;
-  #sent: Slide | undefined;
 
   constructor() {
     super();
     this.unit = "mm";
     this.text = lessonEnglish;
     this.connected = false;
-    this.points = false;
     this.refused = false;
   }
 
@@ -86,7 +81,7 @@ export class LessonPresenter extends LitElement {
     const windows = new WindowPair(this.presenting.id, "presenter", {
       onMessage: (message) => {
         if (message.kind === "key") this.#onClicker(message.key);
-        if (message.kind === "here" && message.needs) this.#send(this.#sent ?? this.#slide());
+        if (message.kind === "here" && message.needs) this.#send();
       },
       onConnected: () => (this.connected = windows.isConnected),
     });
@@ -103,12 +98,20 @@ export class LessonPresenter extends LitElement {
 
   override updated(changed: PropertyValues<this>): void {
     const isAbout = [...changed.keys()].some((name) => name !== "connected");
-    if (isAbout && !this.presenting.frozen) this.#send(this.#slide());
+    if (isAbout) this.#send();
   }
 
-  #send(slide: Slide): void {
-    this.#sent = slide;
-    this.#windows?.send({ kind: "slide", slide });
+  /** A frozen picture can still be made dark, or larger. */
+  #send(): void {
+    const { frozen } = this.presenting;
+    const now = this.#slide();
+    const { theme, blank, type } = now;
+    this.#windows?.send({ kind: "slide", slide: frozen ? { ...frozen, theme, blank, type } : now });
+  }
+
+  #toggleFrozen(): void {
+    const { ring: _ring, ...slide } = this.#slide();
+    this.#set({ frozen: this.presenting.frozen ? undefined : slide });
   }
 
   #slide(): Slide {
@@ -163,7 +166,7 @@ export class LessonPresenter extends LitElement {
 
   #controls() {
     const words = this.text.lessons.presenter;
-    const { frozen, blank } = this.presenting;
+    const { frozen, blank, points } = this.presenting;
     const toggle = (name: string, on: boolean, act: () => void) =>
       html`<button aria-pressed=${on} @click=${act}>${name}</button>`;
     return html`<div class="buttons">
@@ -171,9 +174,9 @@ export class LessonPresenter extends LitElement {
         <button @click=${() => this.#turn(1)}>${this.text.lessons.next}</button>
       </div>
       <div class="buttons">
-        ${toggle(words.freeze, frozen, () => this.#set({ frozen: !frozen }))}
+        ${toggle(words.freeze, frozen !== undefined, () => this.#toggleFrozen())}
         ${toggle(words.blank, blank, () => this.#set({ blank: !blank }))}
-        ${toggle(words.point, this.points, this.#togglePoint)}
+        ${toggle(words.point, points, () => this.#togglePoint())}
       </div>
       <p class="soft">${words.keys}</p>`;
   }
@@ -247,7 +250,7 @@ export class LessonPresenter extends LitElement {
     if (key === "next") this.#turn(1);
     else if (key === "previous") this.#turn(-1);
     else if (key === "blank") this.#set({ blank: !this.presenting.blank });
-    else this.#set({ blank: false, frozen: false });
+    else this.#set({ blank: false, frozen: undefined });
   }
 
   /** In the presenter's view a clicker's keys have their meaning wherever the focus is; a point may still be typed. */
@@ -262,13 +265,13 @@ export class LessonPresenter extends LitElement {
     this.#onClicker(key);
   };
 
-  readonly #togglePoint = (): void => {
-    this.points = !this.points;
+  #togglePoint(): void {
     this.ring = undefined;
-  };
+    this.#set({ points: !this.presenting.points });
+  }
 
   #onPointer(event: PointerEvent): void {
-    if (!this.points) return;
+    if (!this.presenting.points) return;
     const player = this.querySelector<LessonPlayer>("lesson-player");
     this.ring = player?.blockAt(event.clientX, event.clientY);
   }

@@ -1,5 +1,6 @@
 import type { LessonState } from "../lesson/lesson-state.js";
 import { reviewLessonId, type BenchState } from "./bench-state.js";
+import type { Bench } from "../reed/bench.js";
 import { shippedLessons } from "./shipped-lessons.js";
 
 /**
@@ -8,7 +9,13 @@ import { shippedLessons } from "./shipped-lessons.js";
  *
  * @example isLessonRunning(startState(bassoonModel)) → false
  */
-export function isLessonRunning({ present, progress, presenting }: BenchState): boolean {
+export function isLessonRunning({
+  present,
+  progress,
+  presenting,
+}: Pick<BenchState, "progress" | "presenting"> & {
+  readonly present: { readonly bench: Pick<Bench, "lesson"> };
+}): boolean {
   const { lesson } = present.bench;
   if (presenting) return true;
   if (!lesson) return false;

@@ -2,7 +2,8 @@ import type { ReactiveController, ReactiveControllerHost } from "lit";
 import type { ReedModel } from "../engine/model.js";
 import type { Lesson } from "../lesson/lesson.js";
 import type { LessonProblem } from "../lesson/lesson-problem.js";
-import { fileLesson, type LessonFile } from "./bench-state.js";
+import { fileLesson } from "../lesson/progress.js";
+import type { LessonFile } from "./bench-state.js";
 import { loadLesson } from "./shipped-lessons.js";
 
 /** What a lesson's own file needs to be read. */

@@ -4,7 +4,7 @@ import { keptRun } from "../lesson/kept-run.js";
 import type { Lesson } from "../lesson/lesson.js";
 import { reduceLesson, type LessonState } from "../lesson/lesson-state.js";
 import { mergedProgress } from "../lesson/merged-progress.js";
-import { noProgress, type Progress } from "../lesson/progress.js";
+import { fileLesson, noProgress, type Progress } from "../lesson/progress.js";
 import { reviewGap } from "../lesson/review.js";
 import type { OpenLesson } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
@@ -14,10 +14,12 @@ import { define } from "../widgets/define.js";
 import type { LessonWorkedEvent, StepAskedEvent } from "../widgets/lesson-events.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import { fileLesson, reviewLessonId, type BenchAction, type LessonFile } from "./bench-state.js";
+import { reviewLessonId, type BenchAction, type LessonFile } from "./bench-state.js";
 import { calendarDay } from "./calendar-day.js";
 import { FileDrop } from "./file-drop.js";
 import { LessonFileDrop, type FilePickedEvent } from "./lesson-file-drop.js";
+import { LessonLock } from "./lesson-lock.js";
+import { isLessonRunning } from "./lesson-running.js";
 import { LessonList, type LessonPickedEvent } from "./lesson-list.js";
 import { LessonReview, type ReviewWorkedEvent } from "./lesson-review.js";
 import { LessonSource } from "./lesson-source.js";
@@ -68,15 +70,18 @@ export class LessonsPage extends LitElement {
   declare presenting: Presenting | undefined;
   declare unit: LengthUnit;
   declare text: Catalogue;
-  /** Why the last file was not opened. */
+  /** What happened without the student's doing: a file that was not opened, progress that is not kept any more. */
   declare told: string;
 
   readonly #source = new LessonSource(this);
-  readonly #keeper = new ProgressKeeper(this, (kept) =>
-    this.#setProgress(mergedProgress(this.#progress, kept), ""),
-  );
+  readonly #lock = new LessonLock();
+  readonly #keeper = new ProgressKeeper(this, {
+    onFound: (kept) => this.#found(kept),
+    onEnded: (why) => (this.told = this.#words.lessons.keeping[why]),
+  });
   readonly #dropped = new FileDrop(this, (file) => void this.#openFile(file));
   #shown: Lesson | undefined;
+  #pair: string | undefined;
 
   constructor() {
     super();
@@ -100,6 +105,15 @@ export class LessonsPage extends LitElement {
   }
 
   override updated(changed: PropertyValues<this>): void {
+    const { open: lesson, progress, presenting } = this;
+    const bench = lesson ? { lesson } : {};
+    this.#lock.hold(
+      isLessonRunning({
+        present: { bench },
+        ...(progress ? { progress } : {}),
+        ...(presenting ? { presenting } : {}),
+      }),
+    );
     const before = this.#shown;
     this.#shown = this.open && this.#source.lesson;
     const isTurned = changed.get("open")?.step !== this.open?.step;
@@ -212,10 +226,17 @@ export class LessonsPage extends LitElement {
     return html`<button
       class="back"
       title=${words.beginHelp}
-      @click=${() => this.#send({ type: "presenting-set", presenting: newPresenting() })}
+      @click=${() => this.#send({ type: "presenting-set", presenting: this.#newPair() })}
     >
       ${words.begin}
     </button>`;
+  }
+
+  /** The class's window that was opened before serves again. */
+  #newPair(): Presenting {
+    const presenting = newPresenting(this.#pair);
+    this.#pair = presenting.id;
+    return presenting;
   }
 
   #review() {
@@ -277,12 +298,24 @@ export class LessonsPage extends LitElement {
     window.scrollTo(0, 0);
   }
 
+  /** Where another page has erased everything, what this one holds goes, too, and is told. */
+  #found(kept: Progress): void {
+    const isErased = (kept.born ?? 0) > (this.#progress.born ?? 0);
+    const isLoss = isErased && Object.keys(this.#progress.runs).length > 0;
+    const { erased } = this.#words.lessons.keeping;
+    if (isLoss) this.told = erased;
+    this.#setProgress(mergedProgress(this.#progress, kept), "");
+  }
+
   #setProgress(progress: Progress, says: string): void {
     this.#send({ type: "progress-set", progress, says });
   }
 
   #go(lesson: OpenLesson | undefined, says: string): void {
     const opened = lesson ? { lesson } : {};
+    this.told = "";
+    // Who leaves a lesson has ended presenting it; the class's window waits for the next one.
+    if (!lesson && this.presenting) this.#send({ type: "presenting-set", presenting: undefined });
     this.#send({ type: "lesson-opened", ...opened, says });
     window.scrollTo(0, 0);
   }

@@ -50,6 +50,8 @@ export class Offline implements ReactiveController {
   readonly #beforeReload: () => void;
   #next: ServiceWorker | undefined;
   #isRunning: typeof isLessonRunning | undefined;
+  #isRunningSomewhere: (() => Promise<boolean>) | undefined;
+  #isElsewhere = false;
 
   /** `beforeReload` writes down what is still to be written. */
   constructor(app: App, beforeReload: () => void) {
@@ -84,16 +86,37 @@ export class Offline implements ReactiveController {
 
   /** A version that has been waiting since an earlier visit is taken at once, unless a lesson goes on. */
   async #ready(next: ServiceWorker, isEarlier: boolean): Promise<void> {
-    const [{ NewVersionBar }, { isLessonRunning: isRunning }] = await Promise.all([
-      import("./new-version-bar.js"),
-      import("./lesson-running.js"),
-    ]);
+    const [{ NewVersionBar }, { isLessonRunning: isRunning }, { isLessonRunningSomewhere }] =
+      await Promise.all([
+        import("./new-version-bar.js"),
+        import("./lesson-running.js"),
+        import("./lesson-lock.js"),
+      ]);
+    this.#isRunningSomewhere = isLessonRunningSomewhere;
     define("new-version-bar", NewVersionBar);
     this.#isRunning = isRunning;
     this.#next = next;
-    if (isEarlier && !isRunning(this.#app.state)) this.#take();
+    const isFree = !isRunning(this.#app.state) && !(await this.#looksElsewhere());
+    if (isEarlier && isFree) this.#take();
     else this.#app.requestUpdate();
   }
+
+  /** A lesson in another page is not disturbed either; once it is over, the bar says so. */
+  async #looksElsewhere(): Promise<boolean> {
+    this.#isElsewhere = (await this.#isRunningSomewhere?.()) ?? false;
+    if (this.#isElsewhere) setTimeout(() => void this.#lookAgain(), 3000);
+    return this.#isElsewhere;
+  }
+
+  async #lookAgain(): Promise<void> {
+    await this.#looksElsewhere();
+    this.#app.requestUpdate();
+  }
+
+  readonly #takeIfFree = async (): Promise<void> => {
+    if (await this.#looksElsewhere()) this.#app.requestUpdate();
+    else this.#take();
+  };
 
   readonly #take = (): void => {
     const reload = () => {
@@ -110,8 +133,8 @@ export class Offline implements ReactiveController {
   bar() {
     if (!this.#next || !this.#isRunning) return nothing;
     return html`<new-version-bar
-      ?waits=${this.#isRunning(this.#app.state)}
-      @version-taken=${this.#take}
+      ?waits=${this.#isElsewhere || this.#isRunning(this.#app.state)}
+      @version-taken=${this.#takeIfFree}
     ></new-version-bar>`;
   }
 }

@@ -76,7 +76,8 @@ export function readEnvelope(
   return isSound ? (data as unknown as Envelope) : undefined;
 }
 
-function isSlide(slide: unknown): boolean {
+/** Whether something has the shape of a slide, as far as it is looked at. */
+export function isSlide(slide: unknown): slide is Slide {
   return isRecord(slide) && isRecord(slide["view"]) && Array.isArray(slide["view"]["blocks"]);
 }
 

@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { mergedProgress } from "../lesson/merged-progress.js";
-import { noProgress, progressFrom, type Progress } from "../lesson/progress.js";
+import { keepable, noProgress, progressFrom, type Progress } from "../lesson/progress.js";
 import { findStore, makeStore, type DeviceStore } from "./device-store.js";
 
 /** Whether progress is kept: not at all, on this device, or only as long as the page is open because more is refused. */
@@ -19,13 +19,23 @@ const key = "progress";
 export class ProgressKeeper implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #onFound: (kept: Progress) => void;
+  readonly #onEnded: (why: "memory" | "switchedOff") => void;
   #store: DeviceStore | undefined;
   /** Writes run one after the other; an erasure waits for those before it. */
   #queue: Promise<unknown> = Promise.resolve();
 
-  constructor(host: ReactiveControllerHost, onFound: (kept: Progress) => void) {
+  constructor(
+    host: ReactiveControllerHost,
+    told: {
+      /** Progress was found that was kept before. */
+      readonly onFound: (kept: Progress) => void;
+      /** Keeping has ended without this page's doing. */
+      readonly onEnded: (why: "memory" | "switchedOff") => void;
+    },
+  ) {
     this.#host = host;
-    this.#onFound = onFound;
+    this.#onFound = told.onFound;
+    this.#onEnded = told.onEnded;
     host.addController(this);
   }
 
@@ -40,7 +50,8 @@ export class ProgressKeeper implements ReactiveController {
 
   async #look(): Promise<void> {
     const store = await findStore(this.#news);
-    if (!store || this.#store) return;
+    if (this.#store) return;
+    if (!store) return this.#host.requestUpdate();
     this.#store = store;
     this.#onFound(progressFrom(await store.read(key)));
     this.#host.requestUpdate();
@@ -56,7 +67,9 @@ export class ProgressKeeper implements ReactiveController {
   /** Progress as it is now; where nothing is switched on, nothing happens. */
   tell(progress: Progress): Promise<void> {
     return this.#next(async () => {
-      await this.#store?.change(key, (kept) => mergedProgress(progress, progressFrom(kept)));
+      await this.#store?.change(key, (kept) =>
+        mergedProgress(keepable(progress), progressFrom(kept)),
+      );
     });
   }
 
@@ -70,11 +83,17 @@ export class ProgressKeeper implements ReactiveController {
     this.#host.requestUpdate();
   }
 
-  /** What was kept is erased, for all pages that are open; this one goes on keeping where it did. */
-  async eraseAll(): Promise<void> {
+  /**
+   * What was kept is erased, for all pages that are open; this one goes on keeping where it did. What another page
+   * still holds was begun before, so it does not come back.
+   */
+  async eraseAll(): Promise<Progress> {
     const wasOn = this.#store !== undefined;
     await this.switchOff();
-    if (wasOn) await this.switchOn(noProgress);
+    if (!wasOn) return noProgress;
+    const anew = { ...noProgress, born: Date.now() };
+    await this.switchOn(anew);
+    return anew;
   }
 
   /** Does what is wished for; what progress is then, and the name of what is said of it. */
@@ -87,8 +106,7 @@ export class ProgressKeeper implements ReactiveController {
   }> {
     if (wish.kind === "take") return { progress: mergedProgress(progress, wish.progress) };
     if (wish.kind === "erase") {
-      await this.eraseAll();
-      return { progress: noProgress, says: "erased" };
+      return { progress: await this.eraseAll(), says: "erased" };
     }
     if (!wish.on) {
       await this.switchOff();
@@ -107,7 +125,18 @@ export class ProgressKeeper implements ReactiveController {
     onErased: (): void => {
       this.#store = undefined;
       this.#host.requestUpdate();
+      void this.#afterErasure();
     },
-    onRefused: (): void => this.#host.requestUpdate(),
+    onRefused: (): void => {
+      this.#host.requestUpdate();
+      this.#onEnded("memory");
+    },
   };
+
+  /** Another page has erased everything, and goes on keeping, or has only switched keeping off. */
+  async #afterErasure(): Promise<void> {
+    await new Promise((resolve) => setTimeout(resolve, 500));
+    await this.#look();
+    if (!this.#store) this.#onEnded("switchedOff");
+  }
 }

@@ -52,7 +52,13 @@ async function keep(cache: Cache, [path, integrity]: readonly [string, string]):
 
 async function keepAll(): Promise<void> {
   const cache = await caches.open(ours);
-  await Promise.all(files.map((file) => keep(cache, file)));
+  try {
+    await Promise.all(files.map((file) => keep(cache, file)));
+  } catch (cause) {
+    // Half a version must not stand in for the one before it.
+    await caches.delete(ours);
+    throw cause;
+  }
 }
 
 /** The version before stays as well: a page of it may still be open, and ask for a part that comes late. */

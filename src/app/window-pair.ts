@@ -10,15 +10,16 @@ const silence = 4500;
 
 /**
  * One end of a pair of windows on one machine. What is sent goes over a broadcast channel and, where there is none, from
- * window to window; the receiver takes every message once. No timer of the far end is needed: a window that is hidden
- * answers when it is asked.
+ * window to window; the receiver takes every message once. Either end asks for the other by
+ * its own timer, for those of a window that is hidden are slowed down.
  */
 export class WindowPair {
   readonly #pair: string;
   readonly #from: Envelope["from"];
   readonly #onMessage: (message: PresenterMessage) => void;
   readonly #onConnected: () => void;
-  readonly #session = performance.timeOrigin;
+  /** Later than that of any window or pair that was here before. */
+  readonly #session = performance.timeOrigin + performance.now();
   readonly #channel: BroadcastChannel | undefined;
   #other: Window | undefined;
   #number = 0;
@@ -87,6 +88,9 @@ export class WindowPair {
 
   #tick(): void {
     if (this.#from === "presenter") this.send({ kind: "ping" });
+    // Of a presenter's window that is hidden the timers are slowed down: it is asked, and answers at once.
+    else if (performance.now() - this.#heard > silence / 2)
+      this.send({ kind: "here", needs: true });
     this.#look();
   }
 

@@ -1,8 +1,12 @@
 import { loadLesson, shippedLessons } from "../app/shipped-lessons.js";
 import type { ReedModel } from "../engine/model.js";
-import type { Lesson } from "../lesson/lesson.js";
+import { lessonMap } from "../lesson/exercise-reed.js";
+import { hintsFor } from "../lesson/hints.js";
+import { isExercise, type Lesson } from "../lesson/lesson.js";
+import { lessonState } from "../lesson/lesson-state.js";
+import { stepView } from "../lesson/lesson-view.js";
 import type { LessonProblem } from "../lesson/lesson-problem.js";
-import { bassoonModel } from "../reed/bassoon.js";
+import { bassoonActions, bassoonModel } from "../reed/bassoon.js";
 import { lessonElementWords as words } from "../reed/lesson-element-words.js";
 import { lessonShelfWords } from "../reed/lesson-shelf-words.js";
 import { warnOnce } from "./warn-once.js";
@@ -38,7 +42,8 @@ const nothing: BroughtLesson = { file: "", problems: [], trouble: "" };
  */
 export async function bringLesson({ lesson, source, model }: AskedLesson): Promise<BroughtLesson> {
   if (typeof source === "string") return readText(lesson || "lesson.md", source, model);
-  if (source !== undefined) return isLesson(source) ? fitting(source, model) : noLesson();
+  if (source !== undefined)
+    return isLesson(source) && isPlayable(source, model) ? fitting(source, model) : noLesson();
   if (/\.md(?:[?#]|$)/.test(lesson)) return fetched(lesson, model);
   return shipped(lesson, model);
 }
@@ -82,6 +87,45 @@ function isLesson(data: unknown): data is Lesson {
   );
 }
 
+const kinds: readonly unknown[] = [
+  "prose",
+  "show",
+  "claim",
+  "predict",
+  "aim",
+  "choose",
+  "order",
+  "read",
+  "stand-in",
+];
+
+/** Whether every block can be shown: a lesson that a page has put together by itself was read by nobody before. */
+function isPlayable(lesson: Lesson, model: ReedModel): boolean {
+  try {
+    const marker = { lesson, map: lessonMap(lesson, model), actions: bassoonActions };
+    return lesson.steps.every(({ blocks }) =>
+      blocks.every((block) => {
+        if (!kinds.includes(block.kind)) return false;
+        const only = {
+          ...lesson,
+          steps: [{ title: "", line: 1, blocks: [block], notes: [], sound: true }],
+        };
+        stepView(only, lessonState(only), marker);
+        if (isExercise(block)) return hintsFor(block, marker).length === 3 && isText(block.ask);
+        if (block.kind === "prose") return isText(block.html);
+        if (block.kind === "claim") return isText(block.says);
+        return true;
+      }),
+    );
+  } catch {
+    return false;
+  }
+}
+
+function isText(value: unknown): boolean {
+  return typeof value === "string";
+}
+
 async function fetched(address: string, model: ReedModel): Promise<BroughtLesson> {
   const trouble = (says: string): BroughtLesson => ({ ...nothing, trouble: says });
   const { origin } = window;
@@ -90,6 +134,7 @@ async function fetched(address: string, model: ReedModel): Promise<BroughtLesson
     const url = new URL(address, document.baseURI);
     if (url.origin !== origin) return trouble(words.elsewhere(address));
     const answer = await fetch(url);
+    if (new URL(answer.url).origin !== origin) return trouble(words.elsewhere(address));
     if (!answer.ok) return trouble(words.refused(address, answer.status));
     return await readText(url.pathname.split("/").at(-1)!, await answer.text(), model);
   } catch {
@@ -103,6 +148,6 @@ async function readText(name: string, text: string, model: ReedModel): Promise<B
     return { ...nothing, trouble: lessonShelfWords.file.tooLarge(name) };
   const { readLessonFile } = await import("../app/read-lesson-file.js");
   const { lesson, problems } = readLessonFile({ name, text }, model);
-  const isPlayable = lesson?.steps.some(({ sound }) => sound) ?? false;
-  return { ...nothing, file: name, problems, ...(lesson && isPlayable ? { lesson } : {}) };
+  const hasSoundStep = lesson?.steps.some(({ sound }) => sound) ?? false;
+  return { ...nothing, file: name, problems, ...(lesson && hasSoundStep ? { lesson } : {}) };
 }

@@ -121,6 +121,9 @@ export class LessonElement extends EmbeddedElement {
 
   override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
+    const isOther = this.#asked !== undefined && (changed.has("lesson") || changed.has("source"));
+    // Answers belong to the lesson they were given in.
+    if (isOther && !changed.has("run")) this.#kept = undefined;
     if (["lesson", "source", "model"].some((name) => changed.has(name)) || !this.#asked)
       void this.#bring();
     else if (changed.has("run")) this.#begin();

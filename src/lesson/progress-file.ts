@@ -2,7 +2,7 @@ import * as v from "valibot";
 import { compareShape } from "../reed/shape-problems.js";
 import { pathText } from "../reed/problem-at.js";
 import { lessonWords } from "../reed/lesson-words.js";
-import { noProgress, progressFrom, type Progress } from "./progress.js";
+import { keepable, noProgress, progressFrom, type Progress } from "./progress.js";
 
 /** The name by which such a file says what it is. */
 const format = "reedpoint progress";
@@ -30,7 +30,7 @@ const answerSchema = v.variant("kind", [
 export const runSchema = v.strictObject({
   step: count,
   exercises: v.record(
-    v.string(),
+    v.pipe(v.string(), v.regex(/^\d{1,3}\.\d{1,3}$/)),
     v.strictObject({
       locked: v.boolean(),
       hints: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(3)),
@@ -48,7 +48,8 @@ const reviewSchema = v.strictObject({
 });
 
 /** Progress as the text of a file. */
-export function progressText({ runs, review }: Progress): string {
+export function progressText(progress: Progress): string {
+  const { runs, review } = keepable(progress);
   return `${JSON.stringify({ format, version, runs, review }, null, 2)}\n`;
 }
 
@@ -79,7 +80,7 @@ export function readProgress(
     return problems.length === length;
   };
   const { runs = {}, review } = json;
-  if (!isRecord(runs)) problems.push(words.wrong(file, "runs", runs, "an object by lesson"));
+  if (!isRecord(runs)) problems.push(words.wrong(file, "runs", runs, words.byLesson));
   const sound = isRecord(runs)
     ? Object.entries(runs).filter(([id, run]) => fits(runSchema, run, "runs", id))
     : [];

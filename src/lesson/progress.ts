@@ -22,6 +22,17 @@ export interface Progress {
   /** By the lesson's id. */
   readonly runs: Readonly<Record<string, LessonState>>;
   readonly review?: Review;
+  /** When it was begun anew by erasing what was before, milliseconds since 1970; absent: never. */
+  readonly born?: number;
+}
+
+/** The id under which the answers to a lesson file stand. They belong to that file's text, so they are kept nowhere. */
+export const fileLesson = "file";
+
+/** Progress as it may be kept or saved. */
+export function keepable({ runs, ...rest }: Progress): Progress {
+  const { [fileLesson]: _file, ...lessons } = runs;
+  return { ...rest, runs: lessons };
 }
 
 /** Nothing has been answered yet. */
@@ -39,7 +50,12 @@ export function progressFrom(kept: unknown): Progress {
   if (!isRecord(kept)) return noProgress;
   const runs = isRecord(kept["runs"]) ? Object.entries(kept["runs"]).filter(hasRun) : [];
   const review = reviewFrom(kept["review"]);
-  return { runs: Object.fromEntries(runs), ...(review ? { review } : {}) };
+  const { born } = kept;
+  return {
+    runs: Object.fromEntries(runs),
+    ...(review ? { review } : {}),
+    ...(typeof born === "number" && born > 0 && Number.isFinite(born) ? { born } : {}),
+  };
 }
 
 function reviewFrom(kept: unknown): Review | undefined {

@@ -12,7 +12,7 @@ import {
   type ProseBlock,
 } from "./lesson.js";
 import { exerciseId, exerciseStateOf, type LessonState } from "./lesson-state.js";
-import type { Progress, Review, ReviewItem } from "./progress.js";
+import { keepable, type Progress, type Review, type ReviewItem } from "./progress.js";
 
 /** A review is due this many days after the answers it asks for again, and after the last review. A fixed gap; judgement. */
 export const reviewGap = 3;
@@ -33,14 +33,12 @@ interface Candidate extends ReviewItem {
   readonly kind: ExerciseBlock["kind"];
   /** The purpose that its answer is about; absent where it is about none in particular. */
   readonly purpose: Purpose | undefined;
-  /** Hints and tries beyond the first: what was hard comes again rather than what was easy. */
-  readonly trouble: number;
   readonly draw: number;
 }
 
 /** The lessons whose answers are old enough to be asked again. */
 export function ripeLessons({ runs }: Progress, today: number): readonly string[] {
-  return Object.entries(runs)
+  return Object.entries(keepable({ runs }).runs)
     .filter(([, { day, exercises }]) => {
       const isAnswered = Object.values(exercises).some(({ locked }) => locked);
       return isAnswered && day !== undefined && today - day >= reviewGap;
@@ -85,8 +83,8 @@ export function pickReview(worked: readonly WorkedLesson[], seed: number): reado
   return picked.map(({ lesson, exercise }) => ({ lesson, exercise }));
 }
 
-/** Lower is better: another kind than all so far, another purpose, then what was hard, then the draw. */
-function rank({ kind, purpose, trouble, draw }: Candidate, picked: readonly Candidate[]): number {
+/** Lower is better: another kind than the last, another than all so far, another purpose, then the draw. */
+function rank({ kind, purpose, draw }: Candidate, picked: readonly Candidate[]): number {
   const last = picked.at(-1);
   const again = (same: boolean, weight: number): number => (same ? weight : 0);
   return (
@@ -95,8 +93,7 @@ function rank({ kind, purpose, trouble, draw }: Candidate, picked: readonly Cand
       picked.some((one) => one.kind === kind),
       16,
     ) +
-    again(purpose !== undefined && picked.some((one) => one.purpose === purpose), 8) -
-    Math.min(trouble, 3) +
+    again(purpose !== undefined && picked.some((one) => one.purpose === purpose), 8) +
     draw
   );
 }
@@ -108,15 +105,13 @@ function candidatesOf({ id, lesson, run, map }: WorkedLesson, seed: number): Can
     const block = blocks[index];
     if (!block || !isExercise(block)) return [];
     const exercise = exerciseId(step, index);
-    const { locked, hints, tries } = exerciseStateOf(run, exercise);
-    if (!locked) return [];
+    if (!exerciseStateOf(run, exercise).locked) return [];
     return [
       {
         lesson: id,
         exercise,
         kind: block.kind,
         purpose: purposeOf(block, lesson, map),
-        trouble: hints + Math.max(0, tries - 1),
         draw: drawn(`${seed}/${id}/${exercise}`),
       },
     ];

@@ -69,6 +69,7 @@ export const lessonWords = {
   progress: {
     noProgress: (file: string, format: string): string =>
       `${file}: this is no file of progress; allowed is one that was saved here, which says "format": "${format}".`,
+    byLesson: "an object by lesson",
     version: (file: string, found: unknown, allowed: number): string =>
       `${file}: version is ${shownValue(found)}, but this page reads version ${allowed}.`,
     wrong: (file: string, path: string, found: unknown, allowed: string): string =>

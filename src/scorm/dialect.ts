@@ -6,10 +6,11 @@ export interface Report {
   readonly status: "incomplete" | "completed" | "passed" | "failed";
   /** Whole per cents; only once the lesson is complete. */
   readonly score?: number;
-  /** The step, counted from 1. */
-  readonly place: string;
-  /** The attempt, by `packAttempt`. */
-  readonly packed: string;
+  /**
+   * The step, counted from 1, and the attempt, by `packAttempt`. Absent until the student has done something: what a
+   * platform could not give back at the start must not be written over by an attempt that is empty.
+   */
+  readonly attempt?: { readonly place: string; readonly packed: string };
 }
 
 /** Elements of the data model with their values, in the order in which they are to be set. */
@@ -25,6 +26,8 @@ export interface Dialect {
   readonly set: string;
   readonly commit: string;
   readonly status: string;
+  /** Where it says whether the lesson was passed. */
+  readonly success: string;
   readonly place: string;
   readonly packed: string;
   /** How many interactions there are already. */

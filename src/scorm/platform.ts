@@ -20,6 +20,7 @@ export class Platform {
   #state: PlatformState = "absent";
   #since = 0;
   #wasDone = false;
+  #wasPassed = false;
   #isKept = true;
   readonly #written = new Map<string, string>();
 
@@ -46,8 +47,10 @@ export class Platform {
     this.#state = isTrue(this.#ask(this.#dialect.initialize, "")) ? "open" : "closed";
     if (this.#state === "closed") return undefined;
     this.#since = this.#now();
-    const { status, packed, place } = this.#dialect;
-    this.#wasDone = this.#dialect.isDone(this.#get(status));
+    const { status, success, packed, place } = this.#dialect;
+    const was = this.#get(status);
+    this.#wasDone = this.#dialect.isDone(was);
+    this.#wasPassed = (success === status ? was : this.#get(success)) === "passed";
     return { packed: this.#get(packed), place: this.#get(place) };
   }
 
@@ -55,8 +58,10 @@ export class Platform {
   note(report: Report): void {
     if (this.#state !== "open") return;
     const seconds = (this.#now() - this.#since) / 1000;
-    // What was completed once is not taken back.
-    const stays = this.#wasDone && report.status === "incomplete";
+    // What was completed or passed once is not taken back.
+    const stays =
+      (this.#wasDone && report.status === "incomplete") ||
+      (this.#wasPassed && report.status !== "passed");
     const statuses = stays ? [] : this.#dialect.statuses(report);
     const taken = this.#write([...statuses, ...this.#dialect.reported(report, seconds)]);
     this.#isKept = !taken.includes(false);

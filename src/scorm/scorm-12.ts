@@ -32,15 +32,20 @@ export const scorm12: Dialect = {
   set: "LMSSetValue",
   commit: "LMSCommit",
   status: "cmi.core.lesson_status",
+  success: "cmi.core.lesson_status",
   place: "cmi.core.lesson_location",
   packed: "cmi.suspend_data",
   count: "cmi.interactions._count",
   most: 4096,
   isDone: (status) => ["completed", "passed", "failed"].includes(status),
   statuses: ({ status }) => [["cmi.core.lesson_status", status]],
-  reported: ({ score, place, packed }, seconds) => [
-    ["cmi.core.lesson_location", place],
-    ["cmi.suspend_data", packed],
+  reported: ({ score, attempt }, seconds) => [
+    ...(attempt
+      ? ([
+          ["cmi.core.lesson_location", attempt.place],
+          ["cmi.suspend_data", attempt.packed],
+        ] as const)
+      : []),
     ...(score === undefined
       ? []
       : ([

@@ -37,6 +37,7 @@ export const scorm2004: Dialect = {
   set: "SetValue",
   commit: "Commit",
   status: "cmi.completion_status",
+  success: "cmi.success_status",
   place: "cmi.location",
   packed: "cmi.suspend_data",
   count: "cmi.interactions._count",
@@ -46,9 +47,13 @@ export const scorm2004: Dialect = {
     ["cmi.completion_status", report.status === "incomplete" ? "incomplete" : "completed"],
     ["cmi.success_status", success(report)],
   ],
-  reported: ({ score, place, packed }, seconds) => [
-    ["cmi.location", place],
-    ["cmi.suspend_data", packed],
+  reported: ({ score, attempt }, seconds) => [
+    ...(attempt
+      ? ([
+          ["cmi.location", attempt.place],
+          ["cmi.suspend_data", attempt.packed],
+        ] as const)
+      : []),
     ...(score === undefined
       ? []
       : ([

@@ -28,6 +28,8 @@ export class ToldLesson {
   readonly #platform: Platform;
   readonly #now: () => number;
   #attempt: Attempt;
+  /** Whether the student has done something in this sitting. */
+  #isTouched = false;
   /** Since when the open exercise could be answered. */
   #since: number;
 
@@ -54,11 +56,13 @@ export class ToldLesson {
 
   /** The student has worked on an exercise; `exercise` is the one that was handed in just now. */
   work(run: LessonState, exercise: string | undefined): void {
+    this.#isTouched = true;
     if (exercise === undefined) this.#attempt = withRun(this.#attempt, run);
     else this.#handIn(run, exercise);
   }
 
   turn(step: number): void {
+    this.#isTouched = true;
     const { run } = this.#attempt;
     this.#attempt = withRun(this.#attempt, reduceLesson(run, { type: "step", step }, this.#lesson));
     this.#since = this.#now();
@@ -97,12 +101,12 @@ export class ToldLesson {
 
   #report(): Report {
     const { run } = this.#attempt;
+    const packed = packAttempt(this.#attempt, this.#telling.dialect.most);
     const { complete, score } = standingOf(this.#lesson, this.#attempt);
     return {
       status: complete ? this.#end(score) : "incomplete",
       ...(score === undefined ? {} : { score }),
-      place: String(run.step + 1),
-      packed: packAttempt(this.#attempt, this.#telling.dialect.most),
+      ...(this.#isTouched ? { attempt: { place: String(run.step + 1), packed } } : {}),
     };
   }
 

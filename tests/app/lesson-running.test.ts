@@ -41,7 +41,7 @@ test("one that was left does not run, whatever was answered", () => {
 });
 
 test("a lesson that is presented runs, though nobody answers at the presenter's window", () => {
-  const presenting = { id: "1", frozen: false, blank: false };
+  const presenting = { id: "1", blank: false, points: false };
   expect(isLessonRunning({ ...inLesson(id, runOf()), presenting })).toBe(true);
 });
 

@@ -94,8 +94,17 @@ describe.skipIf(chromiumPath === undefined)("a lesson on somebody else's page", 
         await new Promise((resolve) => setTimeout(resolve, 50));
       const before = other.run;
       other.reset();
-      return { before, after: other.run };
+      const after = other.run;
+      other.run = run as LessonOnPage["run"];
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      other.setAttribute("lesson", "08-scrape");
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      while (!other.shadowRoot?.querySelector("lesson-player"))
+        await new Promise((resolve) => setTimeout(resolve, 50));
+      return { before, after, elsewhere: other.run };
     }, kept);
+    // Answers belong to the lesson they were given in.
+    expect(runs.elsewhere).toEqual({ step: 0, exercises: {} });
     expect(runs.before).toEqual(kept);
     expect(runs.after).toEqual({ step: 0, exercises: {} });
     expect((await told(page)).length).toBe(told2);

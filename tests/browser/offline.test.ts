@@ -151,12 +151,12 @@ describe.skipIf(chromiumPath === undefined)("without a connection", () => {
     site.serve(next);
     await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
     const bar = page.locator("new-version-bar");
-    await bar.getByText("It waits until you have left this lesson.").waitFor();
+    await bar.getByText("It waits until no lesson is open any more.").waitFor();
     expect(await bar.getByRole("button").allInnerTexts()).toEqual(["Later"]);
     expect(await axeProblems(page)).toEqual([]);
     // A reload in the middle of the lesson does not take it, either; the answer is still there.
     await page.reload();
-    await bar.getByText("It waits until you have left this lesson.").waitFor();
+    await bar.getByText("It waits until no lesson is open any more.").waitFor();
     expect(await title(page)).not.toMatch(/^Next/);
     // What is put off in the lesson is said again after it.
     await bar.getByRole("button", { name: "Later" }).click();

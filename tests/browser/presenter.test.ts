@@ -112,6 +112,36 @@ describeWalks("a lesson before a class", (walk) => {
     expect(near).toBe(true);
   });
 
+  walk("frozen, it can be dark, and it is still frozen after both were reloaded", async (bench) => {
+    const { page } = bench;
+    const audience = await present(bench);
+    const first = await titleOf(audience);
+    await bench.button("Freeze").click();
+    await bench.button("Blank").click();
+    await audience.locator(".blank").waitFor();
+    await bench.button("Blank").click();
+    await audience.locator(".blank").waitFor({ state: "detached" });
+    await page.keyboard.press("PageDown");
+    await expect.poll(() => titleOf(page)).not.toBe(first);
+    await bench.code();
+    await page.reload();
+    await connected(page).waitFor();
+    await audience.reload();
+    await expect.poll(() => titleOf(audience)).toBe(first);
+    expect(await titleOf(page)).not.toBe(first);
+  });
+
+  walk("the next lesson comes into the same window", async (bench) => {
+    const { page } = bench;
+    const audience = await present(bench);
+    await bench.page.getByRole("button", { name: "All lessons" }).first().click();
+    await page.locator("lesson-list .lesson").first().click();
+    expect(await page.locator(".notes").count()).toBe(0);
+    await bench.button("Present it to a class").click();
+    await expect.poll(() => titleOf(audience)).toBe("Hold it to the lamp");
+    await connected(page).waitFor();
+  });
+
   walk("a clicker turns steps though a slider has the focus, in either window", async (bench) => {
     const { page } = bench;
     const audience = await present(bench);

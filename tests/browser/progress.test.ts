@@ -105,6 +105,39 @@ describeWalks("progress in lessons", (walk) => {
     expect(await cardOf(page, 0)).not.toContain("1 of 5");
   });
 
+  walk("what another page still holds does not come back after an erasure", async (bench) => {
+    const { page } = bench;
+    await answer(bench);
+    await backToList(page);
+    await keep(page).check();
+    const second = await page.context().newPage();
+    await openList(bench, second);
+    await expect.poll(() => cardOf(second, 0)).toContain("1 of 5");
+    await page.getByRole("button", { name: "Erase my progress …" }).click();
+    await page.getByRole("button", { name: "Erase it" }).click();
+    await second.locator(".told", { hasText: "Your progress is erased." }).waitFor();
+    expect(await cardOf(second, 0)).not.toContain("1 of 5");
+    expect(await keep(second).isChecked()).toBe(true);
+    await second.reload();
+    await openList(bench, second);
+    await page.reload();
+    await page.locator("lesson-list h2").waitFor();
+    for (const one of [page, second]) expect(await cardOf(one, 0)).not.toContain("1 of 5");
+  });
+
+  walk("keeping that is switched off elsewhere is told, and no answer is lost", async (bench) => {
+    const { page } = bench;
+    await openList(bench);
+    await keep(page).check();
+    const second = await page.context().newPage();
+    await answer(bench, second);
+    await keep(page).uncheck();
+    await second.locator(".told", { hasText: "Nothing is kept on this device" }).waitFor();
+    await backToList(second);
+    expect(await cardOf(second, 0)).toContain("1 of 5");
+    expect(await stored(second)).toEqual({ databases: [], others: 0 });
+  });
+
   walk("where the browser refuses, the page says so and goes on", async (bench) => {
     const { page } = bench;
     await page.addInitScript(() => {
@@ -237,6 +270,25 @@ describeWalks("a lesson file", (walk) => {
     await page.locator("lesson-step h2").waitFor();
     expect(await page.locator("lesson-step h2").innerText()).toBe("Hands");
     expect(await page.getByText("Let everybody point").count()).toBe(0);
+  });
+
+  walk("does not get the answers of another file, though progress is kept", async (bench) => {
+    const { page } = bench;
+    await openList(bench);
+    await keep(page).check();
+    await pickFile(page, "lesson-file-drop", "a.md", soundLesson);
+    await page.locator("lesson-step h2").waitFor();
+    await page.getByRole("button", { name: /^Step 2/ }).click();
+    await page.locator("lesson-order button").nth(1).click();
+    await bench.button("Check").click();
+    await page.locator("lesson-feedback .told").waitFor();
+    await pickFile(page, "lesson-file-drop", "b.md", soundLesson);
+    await page.getByText("b.md").first().waitFor();
+    await bench.code();
+    await page.reload();
+    await page.getByRole("button", { name: /^Step 2/ }).click();
+    await page.locator("lesson-order").waitFor();
+    expect(await page.locator("lesson-feedback").count()).toBe(0);
   });
 
   walk("that is dropped with faults: all are told, sound steps are played", async (bench) => {

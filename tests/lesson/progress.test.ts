@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { LessonState } from "../../src/lesson/lesson-state.js";
 import { mergedProgress } from "../../src/lesson/merged-progress.js";
-import { noProgress, progressFrom } from "../../src/lesson/progress.js";
+import { keepable, noProgress, progressFrom } from "../../src/lesson/progress.js";
 import type { Progress } from "../../src/lesson/progress.js";
 import { progressText, readProgress } from "../../src/lesson/progress-file.js";
 
@@ -80,6 +80,45 @@ describe("two progresses as one", () => {
       }),
       { seed: 4, numRuns: 200 },
     );
+  });
+});
+
+describe("two progresses that are not alike", () => {
+  const locked = { locked: true, hints: 0, tries: 1 };
+  const open = { step: 0, exercises: {} };
+  const answered = { step: 0, exercises: { "0.1": locked } };
+
+  test("of one review every answer stays, in whichever page it was given", () => {
+    const items = [
+      { lesson: "01-parts", exercise: "0.1" },
+      { lesson: "02-sound", exercise: "0.1" },
+    ];
+    const mine = { runs: {}, review: { day: 9, items, runs: [answered, open] } };
+    const theirs = { runs: {}, review: { day: 9, items, runs: [open, answered] } };
+    expect(mergedProgress(mine, theirs).review!.runs).toEqual([answered, answered]);
+    expect(mergedProgress(theirs, mine).review!.runs).toEqual([answered, answered]);
+  });
+
+  test("what stems from before an erasure is gone, whichever side it is on", () => {
+    const before = { runs: { "01-parts": answered } };
+    const after = { runs: { "02-sound": open }, born: 5 };
+    expect(mergedProgress(before, after)).toEqual(after);
+    expect(mergedProgress(after, before)).toEqual(after);
+    expect(progressFrom(plain(after))).toEqual(after);
+  });
+
+  test("names that every object has are names like others", () => {
+    const theirs = { runs: { toString: answered, constructor: open } };
+    expect(Object.keys(mergedProgress(noProgress, theirs).runs)).toEqual([
+      "toString",
+      "constructor",
+    ]);
+  });
+
+  test("answers to a lesson file are kept nowhere", () => {
+    const progress = { runs: { file: answered, "01-parts": open } };
+    expect(Object.keys(keepable(progress).runs)).toEqual(["01-parts"]);
+    expect(progressText(progress)).not.toContain('"file"');
   });
 });
 

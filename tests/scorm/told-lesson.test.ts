@@ -55,10 +55,32 @@ describe.each(["1.2", "2004"] as const)("SCORM %s", (edition) => {
   test("what a platform refuses is said, and told again with the next answer", () => {
     const dialect = dialects[edition];
     const { platform, told } = begin(edition, { refused: /suspend_data/ });
+    expect(told.platform).toBe("open");
+    answer(told, "0.1");
     expect(told.platform).toBe("refusing");
     platform.since();
-    answer(told, "0.1");
-    expect(platform.since()).toContain(`${dialect.set} ${dialect.packed} 1;0.1:1Lr:c1`);
+    answer(told, "0.2");
+    const said = platform.since().join("\n");
+    expect(said).toContain(`${dialect.set} ${dialect.packed} 1;0.1:1Lr:c1;0.2:`);
+  });
+
+  test("what a platform cannot give back at the start is not written over by an empty attempt", () => {
+    const dialect = dialects[edition];
+    const { platform, told } = begin(edition, { refused: new RegExp(`^${dialect.get}$`) });
+    platform.values.set(dialect.packed, "of another sitting");
+    told.hide();
+    told.leave();
+    expect(platform.values.get(dialect.packed)).toBe("of another sitting");
+  });
+
+  test("a lesson that was passed once stays passed, though less comes of it another time", () => {
+    const dialect = dialects[edition];
+    const { platform, sit } = begin(edition, { mastery: 90 });
+    platform.values.set(dialect.status, edition === "1.2" ? "passed" : "completed");
+    platform.values.set(dialect.success, "passed");
+    const again = sit();
+    for (const id of idsOf(madeLesson)) answer(again, id);
+    expect(platform.values.get(dialect.success)).toBe("passed");
   });
 
   test("no more answers are listed than every platform keeps", () => {

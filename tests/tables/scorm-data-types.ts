@@ -68,7 +68,7 @@ const scorm2004: DataModel = {
   get: "GetValue",
   set: "SetValue",
   commit: "Commit",
-  readable: /^cmi\.(completion_status|location|suspend_data|interactions\._count)$/,
+  readable: /^cmi\.(completion_status|success_status|location|suspend_data|interactions\._count)$/,
   writable: [
     [/^cmi\.completion_status$/, /^(completed|incomplete|not attempted|unknown)$/],
     [/^cmi\.success_status$/, /^(passed|failed|unknown)$/],
