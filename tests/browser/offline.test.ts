@@ -158,6 +158,13 @@ describe.skipIf(chromiumPath === undefined)("without a connection", () => {
     await page.reload();
     await bar.getByText("It waits until no lesson is open any more.").waitFor();
     expect(await title(page)).not.toMatch(/^Next/);
+    // Nor does another page, in which no lesson runs.
+    const other = await context.newPage();
+    await other.goto(site.url);
+    const otherBar = other.locator("new-version-bar");
+    await otherBar.getByText("It waits until no lesson is open any more.").waitFor();
+    expect(await title(other)).not.toMatch(/^Next/);
+    await other.close();
     // What is put off in the lesson is said again after it.
     await bar.getByRole("button", { name: "Later" }).click();
     expect(await bar.getByText("A new version").count()).toBe(0);
