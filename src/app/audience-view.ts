@@ -15,7 +15,7 @@ import { WindowPair } from "./window-pair.js";
 
 define("lesson-step", LessonStep);
 
-/** What was handed in comes to the top, with its outcome; anything else that changed only if it is out of sight. */
+/** What was handed in comes to the top, with its outcome; anything else that changed only if it is not all in sight. */
 function bringIntoSight(step: LessonStep, before: StepView, now: StepView): void {
   const changed = now.blocks.findIndex(
     (block, index) => JSON.stringify(block) !== JSON.stringify(before.blocks[index]),
@@ -25,7 +25,9 @@ function bringIntoSight(step: LessonStep, before: StepView, now: StepView): void
   if (!block || !was || !is) return;
   const isHandedIn = "id" in is && "id" in was && is.locked && !was.locked;
   const { top, bottom } = block.getBoundingClientRect();
-  if (isHandedIn || bottom < 0 || top > window.innerHeight) block.scrollIntoView();
+  const { innerHeight } = window;
+  const isCut = bottom > innerHeight && top > 0.1 * innerHeight;
+  if (isHandedIn || bottom < 0 || isCut) block.scrollIntoView();
 }
 
 /** The smallest type of a lesson, px at no enlargement. */
@@ -43,6 +45,8 @@ export class AudienceView extends LitElement {
       }
       /* Nothing essential in the outer twentieth: projectors cut it off. */
       main {
+        --lesson-help: none;
+        --lesson-triangle: calc(58svh / var(--enlarged));
         position: relative;
         padding: calc(5svh / var(--enlarged)) calc(5vw / var(--enlarged));
       }
@@ -125,6 +129,7 @@ export class AudienceView extends LitElement {
     this.#windows = new WindowPair(this.pair, "audience", {
       onMessage: (message) => {
         if (message.kind === "slide") this.slide = message.slide;
+        if (message.kind === "sight") this.#follow(message.block, message.y);
         this.#windows?.send({ kind: "here", needs: this.slide === undefined });
       },
       onConnected: () => (this.connected = this.#windows?.isConnected ?? false),
@@ -205,6 +210,13 @@ export class AudienceView extends LitElement {
     const y = box.top + ring.y * box.height;
     this.ringAt = { x: (x - main.left) / this.enlarged, y: (y - main.top) / this.enlarged };
     if (y < 0 || y > window.innerHeight) window.scrollBy(0, y - window.innerHeight / 2);
+  }
+
+  /** The presenter has scrolled: what stands near the top there stands near the top here. */
+  #follow(block: number, y: number): void {
+    const step = this.renderRoot.querySelector<LessonStep>("lesson-step");
+    const box = step?.block(block)?.getBoundingClientRect();
+    if (box) window.scrollBy(0, box.top + y * box.height - 0.05 * window.innerHeight);
   }
 
   readonly #onResize = (): void => {

@@ -4,6 +4,7 @@ import type { ReedModel } from "../engine/model.js";
 import type { Bench } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { look } from "../widgets/look.js";
+import { fileLesson } from "../lesson/progress.js";
 import { shippedLessons } from "./shipped-lessons.js";
 import { embedded, frameAddress, snippet, type Embedding } from "./snippet.js";
 import { stateInside } from "./state-inside.js";
@@ -149,6 +150,11 @@ export class EmbedDialog extends LitElement {
     return shippedLessons.find(({ id }) => id === this.bench.lesson?.id);
   }
 
+  /** A lesson file of one's own has no address here. */
+  get #isOwn(): boolean {
+    return this.bench.page === "lessons" && this.bench.lesson?.id === fileLesson;
+  }
+
   override willUpdate(): void {
     if (!this.hasUpdated && this.bench.page === "lessons" && this.#lesson) this.show = "lesson";
   }
@@ -167,6 +173,7 @@ export class EmbedDialog extends LitElement {
     >
       <h2 id="title">${words.title}</h2>
       <p>${isLesson ? words.explainLesson : words.explain}</p>
+      ${this.#isOwn ? html`<p>${words.ownLesson}</p>` : nothing}
       <div class="choices">
         ${this.#choice("show", words.show, shows, words.shows)} ${this.#kinds()}
         ${this.#choice("theme", words.look, ["", "paper", "night", "auto"], words.looks)}

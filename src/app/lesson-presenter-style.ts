@@ -72,6 +72,11 @@ export const lessonPresenterStyle = css`
     box-shadow: inset 0 0 0 2px var(--accent);
     font-weight: 650;
   }
+  .still {
+    padding: 0.4rem 0.7rem;
+    border-inline-start: 4px solid var(--accent);
+    font-weight: 650;
+  }
   .soft {
     color: var(--ink-soft);
     font-size: 0.8125rem;

@@ -24,6 +24,9 @@ import { audienceAddress, type Presenting } from "./presenting.js";
 import type { Theme } from "./theme.js";
 import { WindowPair } from "./window-pair.js";
 
+const scrolling = ["wheel", "touchmove", "pointerdown", "keydown"] as const;
+const passive = { passive: true } as const;
+
 /** Presenting has begun, goes on in another way, or has ended. */
 export class PresentingChangedEvent extends Event {
   readonly presenting: Presenting | undefined;
@@ -67,6 +70,7 @@ export class LessonPresenter extends LitElement {
   declare refused: boolean;
 
   #windows: WindowPair | undefined;
+  #scrollsUntil = 0;
 
   constructor() {
     super();
@@ -88,13 +92,29 @@ export class LessonPresenter extends LitElement {
     this.#windows = windows;
     windows.open();
     window.addEventListener("keydown", this.#onKey, { capture: true });
+    for (const type of scrolling) window.addEventListener(type, this.#onScrolling, passive);
+    window.addEventListener("scroll", this.#onScroll, passive);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#windows?.close();
     window.removeEventListener("keydown", this.#onKey, { capture: true });
+    for (const type of scrolling) window.removeEventListener(type, this.#onScrolling);
+    window.removeEventListener("scroll", this.#onScroll);
   }
+
+  /** A page also scrolls by itself, to what has the focus: that is not what the class is to follow. */
+  readonly #onScrolling = (): void => {
+    this.#scrollsUntil = performance.now() + 700;
+  };
+
+  readonly #onScroll = (): void => {
+    if (performance.now() > this.#scrollsUntil || this.presenting.frozen) return;
+    const player = this.querySelector<LessonPlayer>("lesson-player");
+    const top = player?.blockAt(player.getBoundingClientRect().left + 40, 40);
+    if (top) this.#windows?.send({ kind: "sight", block: top.block, y: top.y });
+  };
 
   override updated(changed: PropertyValues<this>): void {
     const isAbout = [...changed.keys()].some((name) => name !== "connected");
@@ -178,7 +198,15 @@ export class LessonPresenter extends LitElement {
         ${toggle(words.blank, blank, () => this.#set({ blank: !blank }))}
         ${toggle(words.point, points, () => this.#togglePoint())}
       </div>
+      ${frozen || blank ? html`<p class="still" role="status">${this.#sees()}</p>` : nothing}
       <p class="soft">${words.keys}</p>`;
+  }
+
+  /** What the class sees in place of what the presenter sees. */
+  #sees(): string {
+    const words = this.text.lessons.presenter;
+    const { frozen, blank } = this.presenting;
+    return blank || !frozen ? words.seesNothing : words.stillSees(frozen.view.title);
   }
 
   #notes() {

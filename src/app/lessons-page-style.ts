@@ -16,6 +16,9 @@ export const lessonsPageStyle = css`
     min-height: 2.75rem;
     margin-bottom: 0.6rem;
   }
+  .back[slot] {
+    margin: 0;
+  }
   .shelf {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(100%, 22rem), 1fr));

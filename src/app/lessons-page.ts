@@ -161,15 +161,17 @@ export class LessonsPage extends LitElement {
         @lesson-picked=${({ id, title }: LessonPickedEvent) => this.#go({ id, step: 0 }, title)}
         @review-asked=${this.#openReview}
       ></lesson-list>
-      <div class="shelf">
-        <progress-panel
-          .progress=${this.#progress}
-          .keeping=${this.#keeper.keeping}
-          .text=${this.#words}
-          @progress-wished=${this.#onWish}
-        ></progress-panel>
-        ${this.#drop(false)}
-      </div>`;
+      <div class="shelf">${this.#keeping(false)} ${this.#drop(false)}</div>`;
+  }
+
+  #keeping(brief: boolean) {
+    return html`<progress-panel
+      ?brief=${brief}
+      .progress=${this.#progress}
+      .keeping=${this.#keeper.keeping}
+      .text=${this.#words}
+      @progress-wished=${this.#onWish}
+    ></progress-panel>`;
   }
 
   #drop(again: boolean) {
@@ -218,7 +220,7 @@ export class LessonsPage extends LitElement {
           this.#send({ type: "presenting-set", presenting })}
         >${this.#back("end")}</open-lesson
       >
-      ${isFile ? html`<div class="shelf">${this.#drop(true)}</div>` : nothing}`;
+      <div class="shelf">${isFile ? this.#drop(true) : this.#keeping(true)}</div>`;
   }
 
   #presentButton() {

@@ -33,6 +33,8 @@ export type ClickerKey = "next" | "previous" | "blank" | "plain";
 export type PresenterMessage =
   | { readonly kind: "slide"; readonly slide: Slide }
   | { readonly kind: "ping" }
+  /** What the presenter has scrolled to the top: a block, and how far down in it, as a fraction. */
+  | { readonly kind: "sight"; readonly block: number; readonly y: number }
   /** From the audience: it is there; `needs` when it has no slide yet. */
   | { readonly kind: "here"; readonly needs: boolean }
   /** From the audience: a clicker's key was pressed there. */
@@ -67,10 +69,12 @@ export function readEnvelope(
   const { session, number, message } = data;
   if (!Number.isFinite(session) || !Number.isInteger(number) || !isRecord(message))
     return undefined;
-  const { kind, slide, needs, key } = message;
+  const { kind, slide, needs, key, block, y } = message;
   const isSound =
     from === "presenter"
-      ? kind === "ping" || (kind === "slide" && isSlide(slide))
+      ? kind === "ping" ||
+        (kind === "slide" && isSlide(slide)) ||
+        (kind === "sight" && Number.isInteger(block) && Number.isFinite(y))
       : (kind === "here" && typeof needs === "boolean") ||
         (kind === "key" && clickerKeys.includes(key));
   return isSound ? (data as unknown as Envelope) : undefined;

@@ -77,6 +77,7 @@ export class ProgressPanel extends LitElement {
   static override properties = {
     progress: { attribute: false },
     keeping: { type: String },
+    brief: { type: Boolean },
     text: { attribute: false },
     asks: { state: true },
     told: { state: true },
@@ -84,6 +85,8 @@ export class ProgressPanel extends LitElement {
 
   declare progress: Progress;
   declare keeping: Keeping;
+  /** Below a lesson: only the switch. */
+  declare brief: boolean;
   declare text: LessonCatalogue;
   /** Whether it is asked if everything is really to be erased. */
   declare asks: boolean;
@@ -94,6 +97,7 @@ export class ProgressPanel extends LitElement {
     super();
     this.progress = noProgress;
     this.keeping = "off";
+    this.brief = false;
     this.text = lessonEnglish;
     this.asks = false;
     this.told = [];
@@ -113,7 +117,13 @@ export class ProgressPanel extends LitElement {
         />${words.label}
       </label>
       <p id="state" class=${keeping === "memory" ? "refused" : "soft"}>${words[keeping]}</p>
-      <div class="buttons">
+      ${this.brief ? nothing : this.#tools()}
+    </section>`;
+  }
+
+  #tools() {
+    const words = this.text.lessons.keeping;
+    return html`<div class="buttons">
         <button @click=${this.#save}>${words.save}</button>
         <button @click=${this.#pick}>${words.open}</button>
         <input type="file" accept=".json,application/json" @change=${this.#onFile} />
@@ -126,8 +136,7 @@ export class ProgressPanel extends LitElement {
               ${this.told.map((line) => html`<li>${line}</li>`)}
             </ul>`
           : nothing
-      }
-    </section>`;
+      }`;
   }
 
   #question() {

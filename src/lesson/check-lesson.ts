@@ -84,8 +84,14 @@ function mapOrTold(lesson: Lesson, model: ReedModel, tell: TellField): BlendMap 
 
 function checkWhole(lesson: Lesson, tell: TellField): void {
   const needed = readingTime(lesson);
-  if (lesson.minutes < 0.8 * needed || lesson.minutes > Math.max(2 * needed, needed + 2))
-    tell("minutes", words.readingTime(Math.max(1, Math.round(needed)), lesson.minutes));
+  const [least, most] = [0.8 * needed, Math.max(2 * needed, needed + 2)];
+  const isOff = lesson.minutes < least || lesson.minutes > most;
+  // What could not be read takes time, too, so that nobody knows how much.
+  if (isOff && lesson.steps.every(({ sound }) => sound)) {
+    const around = Math.max(1, Math.round(needed));
+    const [from, to] = [Math.max(1, Math.ceil(least)), Math.floor(most)];
+    tell("minutes", words.readingTime(around, lesson.minutes, from, to));
+  }
   if (!lesson.steps.some(({ notes }) => notes.length > 0)) tell("", words.noNotes);
   if (!lesson.steps.some(({ blocks }) => blocks.some(isExercise))) tell("", words.noExercise);
 }

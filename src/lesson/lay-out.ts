@@ -183,7 +183,8 @@ class BodyWalk {
       for (let line = index; line <= last; line += 1) this.line(line);
       return last;
     }
-    if (!closed) this.tell(index, words.openBlock(name));
+    const swallows = this.lines.slice(index + 1, last).some((line) => /^(`{3}|## |:::)/.test(line));
+    if (!closed || (isBlock && swallows)) this.tell(index, words.openBlock(name));
     else if (!isBlock) this.tell(index, words.unknownBlock(name, blockNames));
     else if (this.all.length === 0) this.before(index);
     else {

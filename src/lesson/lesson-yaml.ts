@@ -9,6 +9,7 @@ import {
   type Document,
 } from "yaml";
 import { pathText, type Keys } from "../reed/problem-at.js";
+import { lessonWords } from "../reed/lesson-words.js";
 import type { TextPlace } from "./lesson.js";
 
 /** Where a field begins: its name, and its value. */
@@ -74,9 +75,12 @@ function readNested(text: string, at: TextPlace): ReadYaml {
     const { line, col } = counter.linePos(offset);
     return { line: at.line + line - 1, column: col + at.column - 1 };
   };
-  const told = [...document.errors, ...document.warnings].map(({ message, pos }) => ({
+  const told = [...document.errors, ...document.warnings].map(({ message, pos, code }) => ({
     place: placeOf(pos[0]),
-    message: toldOf((message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, "")),
+    message:
+      code === "BLOCK_AS_IMPLICIT_KEY"
+        ? lessonWords.colon
+        : toldOf((message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, "")),
   }));
   const faults = [...told, ...aliasFaults(document, placeOf)];
   const places = new Map<string, FieldPlace>([["", { key: at, value: at }]]);

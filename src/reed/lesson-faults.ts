@@ -249,10 +249,10 @@ export const lessonFaults = {
     why: `“${says}” claims ${claim}, which is false: ${computed}`,
     allowed: "what follows from the model under this lesson's own features",
   }),
-  readingTime: (needed: number, said: number): LessonFault => ({
+  readingTime: (needed: number, said: number, least: number, most: number): LessonFault => ({
     found: String(said),
     why: `minutes is ${said}, but reading and doing take about ${needed}`,
-    allowed: "minutes between four fifths of that and twice that",
+    allowed: `a whole number from ${least} to ${most}`,
   }),
   noNotes: {
     found: "",

@@ -12,7 +12,9 @@ export const lessonPlayerWords = {
     "Each lesson lets you say first what will happen, and shows then what did. Nothing you answer leaves this page.",
   minutes: (count: number): string => (count === 1 ? "1 minute" : `${count} minutes`),
   answered: (done: number, all: number): string =>
-    done === 0 ? `${all} exercises` : `${done} of ${all} exercises answered`,
+    done === 0
+      ? `${all} ${all === 1 ? "exercise" : "exercises"}`
+      : `${done} of ${all} ${all === 1 ? "exercise" : "exercises"} answered`,
   finished: "All answered",
   counts: (labels: readonly string[]): string => `Only these count: ${labels.join(", ")}`,
   open: (title: string): string => `Open: ${title}`,

@@ -60,6 +60,8 @@ export const lessonShelfWords = {
     freeze: "Freeze",
     blank: "Blank",
     point: "Point",
+    seesNothing: "The class sees a dark picture.",
+    stillSees: (title: string): string => `The class still sees “${title}”.`,
     keys: "Clicker: Page down and Page up turn the steps, a full stop blanks the class's window, Escape brings it back.",
     notes: "Notes",
     noNotes: "No notes for this step.",

@@ -51,6 +51,8 @@ export const lessonWords = {
     `${file}, line ${line}, column ${column}: ${why}; allowed is ${allowed}.` +
     (nearest === undefined ? "" : ` Did you mean “${nearest}”?`),
   frontMatter: "the front matter",
+  colon:
+    'there is a colon inside a text; a text with a colon stands between quotation marks, as in ask: "Two reeds: which one?"',
   kinds: {
     feature: "feature",
     featureOrRatio: "feature or ratio of features",

@@ -4,7 +4,8 @@ import { editDistance } from "./edit-distance.js";
 const longestTypo = 60;
 
 /**
- * The known word that was probably meant: the fewest letters away, if no more than half of the word is wrong.
+ * The known word that was probably meant: the only one that begins so, or the fewest letters away, if no more than half
+ * of the word is wrong.
  *
  * Shape   a word, the known ones → one of them, or undefined where none is near. Case does not count.
  *
@@ -13,6 +14,9 @@ const longestTypo = 60;
 export function nearestWord(word: string, known: readonly string[]): string | undefined {
   if (word.length > longestTypo) return undefined;
   const typed = word.toLowerCase();
+  // The beginning of one name alone is no slip of letters: "throat" is short for "throatWidth".
+  const begun = known.filter((name) => typed !== "" && name.toLowerCase().startsWith(typed));
+  if (begun.length === 1 && typed.length >= 3) return begun[0];
   const nearest = known
     .map((name) => ({ name, distance: editDistance(typed, name.toLowerCase()) }))
     .toSorted((a, b) => a.distance - b.distance)[0];

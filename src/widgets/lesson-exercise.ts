@@ -194,6 +194,9 @@ export class LessonExercise extends LitElement {
     if (what === "hint") return;
     await new Promise(requestAnimationFrame);
     const next = what === "lock" ? "lesson-feedback" : ".main";
-    this.renderRoot.querySelector<HTMLElement>(next)?.focus();
+    // A guess that is locked is seen on its way: what is told of it stands below.
+    const isWatched = what === "lock" && this.view.kind === "predict";
+    this.renderRoot.querySelector<HTMLElement>(next)?.focus({ preventScroll: isWatched });
+    if (isWatched) this.scrollIntoView({ block: "start" });
   }
 }

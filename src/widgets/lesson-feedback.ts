@@ -132,7 +132,7 @@ export class LessonFeedback extends LitElement {
   }
 
   /** On what is told, so that it is read next. */
-  override focus(): void {
-    this.renderRoot.querySelector<HTMLElement>(".told")?.focus();
+  override focus(options?: FocusOptions): void {
+    this.renderRoot.querySelector<HTMLElement>(".told")?.focus(options);
   }
 }

@@ -75,7 +75,7 @@ export class LessonPredict extends LitElement {
     const words = text.lessons;
     const from = place(this.map, view.from).raw;
     const guess = this.#answer?.guess;
-    return html`<p class="soft">${words.guessHelp}</p>
+    return html`<p class="soft help">${words.guessHelp}</p>
       <div class="parts two">
         <triangle-plane
           .blend=${guess ?? from}

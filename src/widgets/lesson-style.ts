@@ -45,6 +45,15 @@ export const lessonStyle = css`
     border-color: var(--accent);
     font-weight: 600;
   }
+  /* A page for a class has no room for more, and no use for how to answer. */
+  triangle-plane {
+    width: 100%;
+    max-width: var(--lesson-triangle, none);
+    margin-inline: auto;
+  }
+  .help {
+    display: var(--lesson-help, block);
+  }
   .parts {
     display: grid;
     gap: 0.8rem;

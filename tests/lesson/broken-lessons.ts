@@ -40,6 +40,20 @@ export const broken: readonly BrokenLesson[] = [
     ],
   },
   {
+    what: "a colon inside a text",
+    text: brokenLesson("ask: The blade becomes", "ask: Look: the blade becomes"),
+    messages: [
+      'line 13, column 6: this is no YAML: there is a colon inside a text; a text with a colon stands between quotation marks, as in ask: "Two reeds: which one?"; allowed is lines such as “ask: Where does the point go?”.',
+    ],
+  },
+  {
+    what: "a block that does not end before the next one",
+    text: brokenLesson("change: { bladeLength: 26.2 mm }\n```", "change: { bladeLength: 26.2 mm }"),
+    messages: [
+      "line 12, column 1: the block “predict” does not end; allowed is a line of three backticks behind its last field.",
+    ],
+  },
+  {
     what: "no title",
     text: brokenLesson("title: Two moves\n", ""),
     messages: [
@@ -527,7 +541,9 @@ export const untrue: readonly BrokenLesson[] = [
   {
     what: "a claim about an action that is none",
     text: brokenLesson("shorter bladeLength → high", "clip → high"),
-    messages: [`line 19, column 8: “clip” is no action; allowed is ${actions}.`],
+    messages: [
+      `line 19, column 8: “clip” is no action; allowed is ${actions}. Did you mean “clipTip”?`,
+    ],
   },
   {
     what: "a claim about an effect that is not",
@@ -750,7 +766,9 @@ export const untrue: readonly BrokenLesson[] = [
   {
     what: "an order of what is none",
     text: brokenLesson("[clipTip, roundFirstWire]", "[clip, roundFirstWire]"),
-    messages: [`line 35, column 11: “clip” is no action; allowed is ${actions}.`],
+    messages: [
+      `line 35, column 11: “clip” is no action; allowed is ${actions}. Did you mean “clipTip”?`,
+    ],
   },
   {
     what: "an action twice",
@@ -775,14 +793,14 @@ export const untrue: readonly BrokenLesson[] = [
     what: "too few minutes",
     text: brokenLesson("minutes: 4", "minutes: 2"),
     messages: [
-      "line 3, column 10: minutes is 2, but reading and doing take about 3; allowed is minutes between four fifths of that and twice that.",
+      "line 3, column 10: minutes is 2, but reading and doing take about 3; allowed is a whole number from 3 to 5.",
     ],
   },
   {
     what: "too many minutes",
     text: brokenLesson("minutes: 4", "minutes: 30"),
     messages: [
-      "line 3, column 10: minutes is 30, but reading and doing take about 3; allowed is minutes between four fifths of that and twice that.",
+      "line 3, column 10: minutes is 30, but reading and doing take about 3; allowed is a whole number from 3 to 5.",
     ],
   },
   {

@@ -116,9 +116,9 @@ describe("two progresses that are not alike", () => {
   });
 
   test("answers to a lesson file are kept nowhere", () => {
-    const progress = { runs: { file: answered, "01-parts": open } };
-    expect(Object.keys(keepable(progress).runs)).toEqual(["01-parts"]);
-    expect(progressText(progress)).not.toContain('"file"');
+    const whole = { runs: { file: answered, "01-parts": open } };
+    expect(Object.keys(keepable(whole).runs)).toEqual(["01-parts"]);
+    expect(progressText(whole)).not.toContain('"file"');
   });
 });
 
