@@ -12,6 +12,7 @@ import { StepAskedEvent } from "../widgets/lesson-events.js";
 import type { LessonPlayer } from "../widgets/lesson-player.js";
 import { look } from "../widgets/look.js";
 import { lessonPresenterStyle } from "./lesson-presenter-style.js";
+import { OwnScrolling } from "./own-scrolling.js";
 import {
   clickerKey,
   leastType,
@@ -23,9 +24,6 @@ import {
 import { audienceAddress, type Presenting } from "./presenting.js";
 import type { Theme } from "./theme.js";
 import { WindowPair } from "./window-pair.js";
-
-const scrolling = ["wheel", "touchmove", "pointerdown", "keydown"] as const;
-const passive = { passive: true } as const;
 
 /** Presenting has begun, goes on in another way, or has ended. */
 export class PresentingChangedEvent extends Event {
@@ -70,13 +68,13 @@ export class LessonPresenter extends LitElement {
   declare refused: boolean;
 
   #windows: WindowPair | undefined;
-  #scrollsUntil = 0;
 
   constructor() {
     super();
     this.unit = "mm";
     this.text = lessonEnglish;
     this.connected = false;
+    this.addController(new OwnScrolling(() => this.#onScrolled()));
     this.refused = false;
   }
 
@@ -92,29 +90,21 @@ export class LessonPresenter extends LitElement {
     this.#windows = windows;
     windows.open();
     window.addEventListener("keydown", this.#onKey, { capture: true });
-    for (const type of scrolling) window.addEventListener(type, this.#onScrolling, passive);
-    window.addEventListener("scroll", this.#onScroll, passive);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#windows?.close();
     window.removeEventListener("keydown", this.#onKey, { capture: true });
-    for (const type of scrolling) window.removeEventListener(type, this.#onScrolling);
-    window.removeEventListener("scroll", this.#onScroll);
   }
 
-  /** A page also scrolls by itself, to what has the focus: that is not what the class is to follow. */
-  readonly #onScrolling = (): void => {
-    this.#scrollsUntil = performance.now() + 700;
-  };
-
-  readonly #onScroll = (): void => {
-    if (performance.now() > this.#scrollsUntil || this.presenting.frozen) return;
+  /** The class follows to what stands near the top now. */
+  #onScrolled(): void {
+    if (this.presenting.frozen) return;
     const player = this.querySelector<LessonPlayer>("lesson-player");
     const top = player?.blockAt(player.getBoundingClientRect().left + 40, 40);
     if (top) this.#windows?.send({ kind: "sight", block: top.block, y: top.y });
-  };
+  }
 
   override updated(changed: PropertyValues<this>): void {
     const isAbout = [...changed.keys()].some((name) => name !== "connected");

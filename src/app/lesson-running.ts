@@ -1,6 +1,8 @@
 import type { LessonState } from "../lesson/lesson-state.js";
 import { reviewLessonId, type BenchState } from "./bench-state.js";
-import type { Bench } from "../reed/bench.js";
+import type { Progress } from "../lesson/progress.js";
+import type { OpenLesson } from "../reed/bench.js";
+import type { Presenting } from "./presenting.js";
 import { shippedLessons } from "./shipped-lessons.js";
 
 /**
@@ -9,14 +11,16 @@ import { shippedLessons } from "./shipped-lessons.js";
  *
  * @example isLessonRunning(startState(bassoonModel)) → false
  */
-export function isLessonRunning({
-  present,
-  progress,
-  presenting,
-}: Pick<BenchState, "progress" | "presenting"> & {
-  readonly present: { readonly bench: Pick<Bench, "lesson"> };
-}): boolean {
-  const { lesson } = present.bench;
+export function isLessonRunning({ present, progress, presenting }: BenchState): boolean {
+  return isRunning(present.bench.lesson, progress, presenting);
+}
+
+/** The same of what is looked at there. */
+export function isRunning(
+  lesson: OpenLesson | undefined,
+  progress: Progress | undefined,
+  presenting: Presenting | undefined,
+): boolean {
   if (presenting) return true;
   if (!lesson) return false;
   if (lesson.id === reviewLessonId) {

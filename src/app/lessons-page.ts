@@ -19,7 +19,7 @@ import { calendarDay } from "./calendar-day.js";
 import { FileDrop } from "./file-drop.js";
 import { LessonFileDrop, type FilePickedEvent } from "./lesson-file-drop.js";
 import { LessonLock } from "./lesson-lock.js";
-import { isLessonRunning } from "./lesson-running.js";
+import { isRunning } from "./lesson-running.js";
 import { LessonList, type LessonPickedEvent } from "./lesson-list.js";
 import { LessonReview, type ReviewWorkedEvent } from "./lesson-review.js";
 import { LessonSource } from "./lesson-source.js";
@@ -105,15 +105,7 @@ export class LessonsPage extends LitElement {
   }
 
   override updated(changed: PropertyValues<this>): void {
-    const { open: lesson, progress, presenting } = this;
-    const bench = lesson ? { lesson } : {};
-    this.#lock.hold(
-      isLessonRunning({
-        present: { bench },
-        ...(progress ? { progress } : {}),
-        ...(presenting ? { presenting } : {}),
-      }),
-    );
+    this.#lock.hold(isRunning(this.open, this.progress, this.presenting));
     const before = this.#shown;
     this.#shown = this.open && this.#source.lesson;
     const isTurned = changed.get("open")?.step !== this.open?.step;

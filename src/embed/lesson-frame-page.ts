@@ -2,7 +2,7 @@
 import { talkWithPageAround } from "./frame-talk.js";
 
 /** The lesson of a code, and its step, counted from 1; the rest of a code is a bench's. */
-const lessonIn = /(^|&)lesson=([^&]*?)\.(\d+)(?=&|$)/;
+const lessonIn = /(^|&)lesson=([^&]*?)(?:\.(\d+))?(?=&|$)/;
 
 interface Shown extends HTMLElement {
   readonly lesson: string;

@@ -5,7 +5,7 @@ export const embedWords = {
   explain:
     "Copy these lines into a course page, a slide or a worksheet that takes HTML. They show the reed as it is on the bench now.",
   ownLesson:
-    'For the lesson file that is open: put the file beside your page, and name it in the element, <reed-lesson lesson="my-lesson.md">. A frame, and a page that is opened from a disk, cannot fetch it.',
+    'For the lesson file that is open: put the file beside your page, and name it in the element, <reed-lesson lesson="my-lesson.md">. A sandboxed frame, and a page that is opened from a disk, cannot fetch it.',
   explainLesson:
     "Copy these lines into a course page, a slide or a worksheet that takes HTML. They show the lesson at the step that is open; what is answered there stays there.",
   show: "Show",

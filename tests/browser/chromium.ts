@@ -13,6 +13,9 @@ export const flags: readonly string[] = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
+  "--disable-gpu-rasterization",
+  "--disable-software-rasterizer",
+  "--disable-extensions",
 ];
 
 /** Starts the system's Chromium without a window; a page keeps no files for later unless its test allows it. */

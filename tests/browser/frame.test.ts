@@ -44,7 +44,15 @@ const server = createServer((_request, response) => {
 
 const folder = mkdtempSync(join(tmpdir(), "reedpoint-frame-"));
 
-async function openIn(context: BrowserContext, setting: Setting): Promise<[Page, Frame, string[]]> {
+/** What stands in a frame: the page with its state, and what is there once it is ready. */
+const reed = { page: `frame.html#${heron}`, ready: "reed-bench triangle-plane svg" };
+const lesson = { page: "lesson-frame.html#lesson=06-shape.1", ready: "reed-lesson lesson-step h2" };
+
+async function openIn(
+  context: BrowserContext,
+  setting: Setting,
+  inside = reed,
+): Promise<[Page, Frame, string[]]> {
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("console", (message) => {
@@ -55,14 +63,11 @@ async function openIn(context: BrowserContext, setting: Setting): Promise<[Page,
   if (setting === "file") {
     const file = (name: string) => pathToFileURL(join(dist, name)).href;
     const path = join(folder, "course.html");
-    writeFileSync(
-      path,
-      around(`${file("frame.html")}#${heron}`, file("elements/reed-frame.js"), ""),
-    );
+    writeFileSync(path, around(`${file("")}${inside.page}`, file("elements/reed-frame.js"), ""));
     await page.goto(pathToFileURL(path).href);
   } else {
     const sandbox = setting === "sandbox" ? 'sandbox="allow-scripts"' : "";
-    course.page = around(`${app}frame.html#${heron}`, `${app}elements/reed-frame.js`, sandbox);
+    course.page = around(`${app}${inside.page}`, `${app}elements/reed-frame.js`, sandbox);
     if (setting === "another site") await page.goto(course.url.replace("127.0.0.1", "localhost"));
     else {
       await page.route(`${app}course.html`, (route) =>
@@ -72,7 +77,7 @@ async function openIn(context: BrowserContext, setting: Setting): Promise<[Page,
     }
   }
   const frame = page.frames().find((one) => one.url().includes("frame.html"))!;
-  await frame.locator("reed-bench triangle-plane svg").waitFor();
+  await frame.locator(inside.ready).waitFor();
   await page.waitForTimeout(400);
   return [page, frame, faults];
 }
@@ -117,6 +122,19 @@ async function works(context: BrowserContext, setting: Setting): Promise<string[
   return faults;
 }
 
+/** The same for a lesson: it is whole, and a step further. */
+async function plays(context: BrowserContext, setting: Setting): Promise<string[]> {
+  const [page, frame, faults] = await openIn(context, setting, lesson);
+  const content = () => frame.locator("main").evaluate((one) => one.getBoundingClientRect().height);
+  await expect
+    .poll(async () => Math.abs((await heightOf(page)) - (await content())))
+    .toBeLessThan(2);
+  await frame.getByRole("button", { name: "Next step" }).click();
+  await frame.locator("lesson-step h2", { hasText: "Its neighbour" }).waitFor();
+  await page.close();
+  return faults;
+}
+
 describe.skipIf(chromiumPath === undefined)("the frame page", () => {
   let usual: BrowserContext;
   let strict: BrowserContext;
@@ -154,6 +172,10 @@ describe.skipIf(chromiumPath === undefined)("the frame page", () => {
 
   test.each(settings)("works in a browser as readers have it: %s", async (setting) => {
     expect(await works(strict, setting)).toEqual([]);
+  });
+
+  test.each(settings)("plays a lesson in a browser as readers have it: %s", async (setting) => {
+    expect(await plays(strict, setting)).toEqual([]);
   });
 
   test("it does what the page around it asks by schema, and nothing else", async () => {

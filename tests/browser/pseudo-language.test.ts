@@ -42,6 +42,18 @@ const planned = encodeBench(
   bassoonModel,
 );
 
+/** Doubled words stand closest on the narrowest page. */
+const sizes: readonly (readonly [PseudoLanguage, number])[] = [
+  ...[320, 768, 1440].flatMap(
+    (width) =>
+      [
+        ["long", width],
+        ["rtl", width],
+      ] as const,
+  ),
+  ["doubled", 320],
+];
+
 describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody speaks", () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -89,11 +101,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
     if (await handle.isVisible()) await handle.click();
   }
 
-  test.each(
-    (["long", "doubled", "rtl"] as const).flatMap((language) =>
-      [320, 768, 1440].map((width) => [language, width] as const),
-    ),
-  )(
+  test.each(sizes.map(([language, width]) => [language, width] as const))(
     "the plan page, %s, %d px: nothing sticks out, no two words overlap",
     async (language, width) => {
       const page = await speak(language, width, planned);
@@ -112,11 +120,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
     await page.close();
   });
 
-  test.each(
-    (["long", "doubled", "rtl"] as const).flatMap((language) =>
-      [320, 768, 1440].map((width) => [language, width] as const),
-    ),
-  )(
+  test.each(sizes.map(([language, width]) => [language, width] as const))(
     "%s, %d px: nothing sticks out, no two words of the triangle overlap",
     async (language, width) => {
       const page = await speak(language, width);
@@ -131,7 +135,7 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
   );
 
   test.each(
-    (["long", "doubled", "rtl"] as const).flatMap((language) =>
+    (["long", "rtl"] as const).flatMap((language) =>
       (["measure", "lip"] as const).flatMap((name) =>
         [320, 1440].map((width) => [language, name, width] as const),
       ),
@@ -145,20 +149,20 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
   test("every sentence of the guided sheet is in the catalogue: only the model's own names stay", async () => {
     const labels = bassoonModel.features.map(({ label }) => label.toLowerCase());
     const left = new Set<string>();
+    const page = await speak(
+      "rtl",
+      1440,
+      encodeBench(
+        {
+          ...newBench(bassoonModel),
+          reed: "Q",
+          values: { wings: 0.3, heart: 0.2 },
+          page: "measure",
+        },
+        bassoonModel,
+      ),
+    );
     for (const step of [0, 1, 2, 6, 11, 14, 15, 16]) {
-      const page = await speak(
-        "rtl",
-        1440,
-        encodeBench(
-          {
-            ...newBench(bassoonModel),
-            reed: "Q",
-            values: { wings: 0.3, heart: 0.2 },
-            page: "measure",
-          },
-          bassoonModel,
-        ),
-      );
       const jump = page.locator("measure-page select").last();
       await jump.selectOption(String(step));
       const words = await page.locator("measure-page").evaluate((host) => {
@@ -176,8 +180,8 @@ describe.skipIf(chromiumPath === undefined)("the bench in languages that nobody 
         const rest = labels.reduce((text, label) => text.replaceAll(label, ""), one.toLowerCase());
         if (/[a-z]{3,}/.test(rest)) left.add(one.trim());
       }
-      await page.close();
     }
+    await page.close();
     expect([...left]).toEqual([]);
   });
 
