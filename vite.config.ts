@@ -54,6 +54,8 @@ export default defineConfig({
           maxWorkers: 2,
           // The rooms without a browser go first, and have the machine for themselves.
           sequence: { groupOrder: 1 },
+          // A walk that a busy machine has held up is walked once more; one that fails twice has failed.
+          retry: 1,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
