@@ -1,3 +1,4 @@
+import { isRecord } from "../lesson/is-record.js";
 import type { FeatureId } from "../engine/model.js";
 import { progressFrom } from "../lesson/progress.js";
 import type { Bench } from "../reed/bench.js";
@@ -62,10 +63,6 @@ function sheetFrom(kept: unknown): Sheet | undefined {
       numbers.filter((one): one is [string, number] => Number.isFinite(one[1])),
     ),
   };
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 function isNumbers(value: unknown): value is number[] {

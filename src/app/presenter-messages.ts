@@ -1,3 +1,4 @@
+import { isRecord } from "../lesson/is-record.js";
 import type { FeatureId } from "../engine/model.js";
 import type { StepView } from "../lesson/lesson-view.js";
 import type { LengthUnit } from "../reed/units.js";
@@ -124,8 +125,4 @@ export const leastType = 28 / 1080;
 export function typeShare(farthestSeat: number, pictureHeight: number): number {
   const asked = farthestSeat / (pictureHeight * 200);
   return Number.isFinite(asked) ? Math.min(0.12, Math.max(leastType, asked)) : leastType;
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

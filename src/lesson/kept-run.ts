@@ -1,3 +1,4 @@
+import { isRecord } from "./is-record.js";
 import { isAnswerTo, type Answer } from "./answer.js";
 import { isDay } from "./day.js";
 import type { Lesson } from "./lesson.js";
@@ -58,8 +59,4 @@ function answerFrom(kept: unknown): Answer | undefined {
     (kind === "choose" && typeof option === "number") ||
     ((kind === "aim" || kind === "stand-in") && isRecord(values));
   return isShaped ? (kept as unknown as Answer) : undefined;
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

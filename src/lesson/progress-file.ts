@@ -1,3 +1,4 @@
+import { isRecord } from "./is-record.js";
 import * as v from "valibot";
 import { compareShape } from "../reed/shape-problems.js";
 import { pathText } from "../reed/problem-at.js";
@@ -95,8 +96,4 @@ function parsed(text: string): unknown {
   } catch {
     return undefined;
   }
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

@@ -1,3 +1,4 @@
+import { isRecord } from "./is-record.js";
 import { isDay } from "./day.js";
 import type { LessonState } from "./lesson-state.js";
 
@@ -81,8 +82,4 @@ function hasRun(entry: readonly [string, unknown]): entry is [string, LessonStat
 
 function isRun(run: unknown): run is LessonState {
   return isRecord(run) && isRecord(run["exercises"]);
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
