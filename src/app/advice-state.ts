@@ -9,11 +9,11 @@ import { bassoonActions } from "../reed/bassoon.js";
 import type { Bench } from "../reed/bench.js";
 import type { DoneStep, Sitting } from "../reed/done-steps.js";
 import { judgement } from "../reed/looked-advice.js";
-import { readingsSummary } from "../reed/repeats.js";
+import { meanReading, placedReadings, type ListedReadings } from "../reed/readings.js";
 import { toThousandths } from "../reed/units.js";
 import type { BenchState } from "./bench-state.js";
 import { onlySheet, type Moment } from "./moment.js";
-import { seenAs, step, viewed } from "./undo-step.js";
+import { isSame, seenAs, step, viewed } from "./undo-step.js";
 
 /** A stand-in that is on the reed to be looked at: kept or taken back. */
 export interface Trial {
@@ -55,7 +55,7 @@ export type AdviceAction =
       readonly type: "step-done";
       readonly step: DoneStep;
       /** New readings; what was not read again is taken as the effects say. */
-      readonly readings: Moment["readings"];
+      readonly readings: ListedReadings;
     }
   | { readonly type: "sitting-begun" }
   | { readonly type: "plan-looked-at"; readonly kind: PlanKind }
@@ -118,8 +118,8 @@ type Change = { readonly [Key in keyof AdviceState]?: AdviceState[Key] | undefin
 
 function looking(state: BenchState, change: Change): BenchState {
   const all = Object.entries({ ...state.advice, ...change });
-  const known = all.filter(([, value]) => value !== undefined);
-  return { ...state, advice: Object.fromEntries(known) };
+  const known = Object.fromEntries(all.filter(([, value]) => value !== undefined));
+  return isSame(known, state.advice) ? state : { ...state, advice: known };
 }
 
 /** Another question ends a trial: what was tried belongs to the question before. */
@@ -165,20 +165,16 @@ function stillRead({ bench, readings }: Moment, values: Values): Moment["reading
   );
 }
 
-function stepDone(
-  { model, present }: BenchState,
-  done: DoneStep,
-  read: Moment["readings"],
-): Moment {
+function stepDone({ model, present }: BenchState, done: DoneStep, listed: ListedReadings): Moment {
   const { bench } = present;
+  const read = placedReadings(listed);
   const action = bassoonActions.actions.find(({ id }) => id === done.action);
   if (!action) return present;
   const expected = valuesAfter(bench.values, [{ action, amount: done.amount }]);
   const values: Record<FeatureId, number> = {};
   for (const [id, value] of Object.entries(expected))
     values[id] = value === bench.values[id] ? value : toThousandths(value);
-  for (const [id, all] of Object.entries(read))
-    values[id] = toThousandths(readingsSummary(id, all).mean);
+  for (const [id, all] of Object.entries(read)) values[id] = toThousandths(meanReading(id, all));
   const { done: sittings = [] } = bench;
   const sitting = [...(sittings.at(-1) ?? []), done];
   const unread = notRead(bench, readingsAfter(model, action), Object.keys(read));

@@ -2,14 +2,15 @@ import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-state.js";
 import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js";
-import { onlySheet, pinned, swapped, unpinned, type Moment } from "./moment.js";
+import { anotherReed, onlySheet, pinned, swapped, unpinned, type Moment } from "./moment.js";
 import type { Presenting } from "./presenting.js";
 import type { LessonState } from "../lesson/lesson-state.js";
 import { fileLesson, type Progress } from "../lesson/progress.js";
-import { newBench, type Bench, type Layer, type OpenLesson, type PageName } from "../reed/bench.js";
-import { readingsSummary } from "../reed/repeats.js";
+import { allRoundValues } from "../reed/all-round-values.js";
+import type { Bench, Layer, OpenLesson, PageName } from "../reed/bench.js";
+import { meanReading, placedReadings, type ListedReadings } from "../reed/readings.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
-import { step, viewed } from "./undo-step.js";
+import { isSame, step, viewed } from "./undo-step.js";
 import { isReedAction, reduceReed, withChange } from "./reduce-reed.js";
 
 export { followPoint, startState } from "./reduce-reed.js";
@@ -79,14 +80,14 @@ export type BenchAction =
       readonly type: "reed-loaded";
       readonly reed: string;
       readonly values: Values;
-      readonly readings?: Moment["readings"];
+      readonly readings?: ListedReadings;
     }
   | {
       readonly type: "readings-taken";
       readonly reed: string;
       /** A new reed: what is not in the table is not measured. */
       readonly fresh: boolean;
-      readonly readings: Moment["readings"];
+      readonly readings: ListedReadings;
     }
   | { readonly type: "bench-opened"; readonly bench: Bench }
   | { readonly type: "reset" }
@@ -110,7 +111,7 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
     case "lesson-worked":
       return withRun(state, action);
     case "progress-set":
-      return { ...state, progress: action.progress };
+      return withProgress(state, action.progress);
     case "presenting-set":
       return withPresenting(state, action.presenting);
     case "lesson-file-opened":
@@ -142,11 +143,16 @@ function withRun(
   { id, run }: { readonly id: string; readonly run: LessonState },
 ): BenchState {
   const { progress } = state;
-  return { ...state, progress: { ...progress, runs: { ...progress?.runs, [id]: run } } };
+  return withProgress(state, { ...progress, runs: { ...progress?.runs, [id]: run } });
+}
+
+function withProgress(state: BenchState, progress: Progress): BenchState {
+  return isSame(progress, state.progress) ? state : { ...state, progress };
 }
 
 function withPresenting(state: BenchState, presenting: Presenting | undefined): BenchState {
-  const { presenting: _before, ...rest } = state;
+  const { presenting: before, ...rest } = state;
+  if (isSame(presenting, before)) return state;
   return presenting ? { ...rest, presenting } : rest;
 }
 
@@ -165,50 +171,32 @@ function sheetWritten(state: BenchState, action: SheetAction): BenchState {
 }
 
 function loaded(
-  moment: Moment,
-  { reed, values, readings = {} }: { reed: string; values: Values; readings?: Moment["readings"] },
+  { bench }: Moment,
+  { readings = {}, ...reed }: { reed: string; values: Values; readings?: ListedReadings },
 ): Moment {
-  const fresh = {
-    locked: [],
-    finished: reed !== "",
-    unsound: [],
-    overruled: false,
-    wet: "",
-  } as const;
-  const { done: _others, expected: _expected, ...bench } = moment.bench;
-  return { bench: { ...bench, reed, values, ...fresh }, readings };
+  return { bench: anotherReed(bench, reed), readings: placedReadings(readings) };
 }
 
 function taken(
   moment: Moment,
-  { reed, fresh, readings }: { reed: string; fresh: boolean; readings: Moment["readings"] },
+  { reed, fresh, readings }: { reed: string; fresh: boolean; readings: ListedReadings },
 ): Moment {
-  const means = Object.entries(readings).map(([id, all]) => [
-    id,
-    toThousandths(readingsSummary(id, all).mean),
-  ]);
-  const kept = fresh
-    ? { values: {}, readings: {} }
-    : { values: moment.bench.values, readings: moment.readings };
-  const values = { ...kept.values, ...Object.fromEntries(means) };
-  const { done, expected, ...bench } = moment.bench;
-  const same = { ...(done ? { done } : {}), ...(expected ? { expected } : {}) };
+  const before = fresh
+    ? { bench: anotherReed(moment.bench, { reed, values: {} }), readings: {} }
+    : { ...onlySheet(moment), bench: moment.bench, readings: moment.readings };
+  const read = placedReadings(readings);
+  const means = Object.entries(read).map(([id, all]) => [id, toThousandths(meanReading(id, all))]);
+  const values = { ...before.bench.values, ...Object.fromEntries(means) };
   return {
-    ...onlySheet(moment),
-    bench: { ...bench, ...(fresh ? {} : same), reed, values, finished: true },
-    readings: { ...kept.readings, ...readings },
+    ...before,
+    bench: { ...before.bench, reed, values, finished: true },
+    readings: { ...before.readings, ...read },
   };
 }
 
 function reset({ model, present }: BenchState): Moment {
-  const {
-    values: _values,
-    reed: _reed,
-    locked: _locked,
-    finished: _finished,
-    done: _done,
-    expected: _expected,
-    ...kept
-  } = present.bench;
-  return { bench: { ...newBench(model), ...kept }, readings: {} };
+  return {
+    bench: anotherReed(present.bench, { reed: "", values: allRoundValues(model) }),
+    readings: {},
+  };
 }

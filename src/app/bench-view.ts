@@ -6,7 +6,7 @@ import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
 import { gaugeErrors } from "./gauge-errors.js";
 import { isUnsound } from "./measured-map.js";
-import { viewPlace, type PlaceView } from "./place-view.js";
+import { valuesBefore, viewPlace, type PlaceView } from "./place-view.js";
 import { reachOf } from "./reach-view.js";
 import { unsoundText } from "./unsound-text.js";
 
@@ -53,12 +53,15 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
     doubt,
     // Only words ask for these two, and words have their own pace.
     get gaugeEllipse() {
-      return certaintyEllipse(map, { gaugeError: gaugeErrors(present.readings), recipeScatter: 0 });
+      return certaintyEllipse(map, {
+        gaugeError: gaugeErrors(model, present.readings),
+        recipeScatter: 0,
+      });
     },
     get sentence() {
       return describeReed({ model, values, place: { map, placed }, doubt }, text);
     },
-    earlier: state.past.at(-1)?.bench.values ?? {},
+    earlier: valuesBefore(state) ?? {},
     stoppedBy: followPoint(model, present)?.limits ?? [],
   };
 }

@@ -1,13 +1,12 @@
-import type { FeatureId } from "../engine/model.js";
-import { readingsSummary } from "../reed/repeats.js";
-import type { Moment } from "./moment.js";
+import type { FeatureId, ReedModel } from "../engine/model.js";
+import { repeatsError, type Readings } from "../reed/readings.js";
 
-/** Three or more readings of one place say more of the gauge than its usual error does. */
-export function gaugeErrors(readings: Moment["readings"]): Record<FeatureId, number> {
+/** Readings that were repeated often enough say more of the gauge than its usual error does. */
+export function gaugeErrors(model: ReedModel, readings: Readings): Record<FeatureId, number> {
   const errors: Record<FeatureId, number> = {};
-  for (const [id, all] of Object.entries(readings)) {
-    const { gaugeError } = readingsSummary(id, all);
-    if (gaugeError !== undefined) errors[id] = gaugeError;
+  for (const feature of model.features) {
+    const error = repeatsError(feature, readings[feature.id] ?? []);
+    if (error !== undefined) errors[feature.id] = error;
   }
   return errors;
 }

@@ -6,7 +6,7 @@ import { bassoonSymptoms, type SoundnessCheck } from "../reed/symptoms.js";
 import { FeaturePointedEvent } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import type { Sheet } from "./sheet.js";
+import type { Sheet } from "./blank-sheet.js";
 
 /** Where on the drawing a look goes; none for what is not on the reed. */
 const placeOfLook: Readonly<Record<string, string>> = {

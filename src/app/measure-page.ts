@@ -20,9 +20,9 @@ import { MeasureStart } from "./measure-start.js";
 import { MeasureState } from "./measure-state.js";
 import { MeasureStep } from "./measure-step.js";
 import { nextReadingText } from "./next-reading-text.js";
-import { guessText, isRead } from "./read-features.js";
+import { guessText, isRead, readingsOf } from "./read-features.js";
 import { MeasureSummary, type StepAskedEvent } from "./measure-summary.js";
-import { blankSheet } from "./sheet.js";
+import { blankSheet, firstFeatureStep } from "./blank-sheet.js";
 
 define("measure-head", MeasureHead);
 define("measure-look", MeasureLook);
@@ -35,9 +35,8 @@ define("reed-drawing", ReedDrawing);
 define("triangle-plane", ReedTriangle);
 define("reed-sentence", ReedSentence);
 
-/** Soundness and state come before the features; the summary is last. */
-const firstFeature = 2;
-const lastStep = firstFeature + measuringSteps.length;
+/** The summary is last. */
+const lastStep = firstFeatureStep + measuringSteps.length;
 
 /**
  * The guided sheet: is it sound, its state, then one reading after another, each with its place on the drawing; the point
@@ -114,7 +113,7 @@ export class MeasurePage extends LitElement {
           <div class="turn">
             <button ?disabled=${step === 0} @click=${this.#back}>${words.back}</button>
             ${
-              step >= firstFeature && !atEnd && !this.#isRead(step)
+              step >= firstFeatureStep && !atEnd && !this.#isRead(step)
                 ? html`<button @click=${this.#skip}>${words.skip}</button>`
                 : nothing
             }
@@ -148,7 +147,7 @@ export class MeasurePage extends LitElement {
   }
 
   #isRead(step: number): boolean {
-    const { feature } = measuringSteps[step - firstFeature]!;
+    const { feature } = measuringSteps[step - firstFeatureStep]!;
     return isRead(this.#moment.bench, feature);
   }
 
@@ -163,7 +162,7 @@ export class MeasurePage extends LitElement {
 
   #step(step: number) {
     const { text } = this;
-    const { bench, sheet = blankSheet, readings } = this.#moment;
+    const { bench, sheet = blankSheet } = this.#moment;
     const { model } = this.shown.state;
     if (step === 0)
       return html`<measure-look
@@ -181,13 +180,14 @@ export class MeasurePage extends LitElement {
         .text=${text}
         @step-asked=${this.#onStepAsked}
       ></measure-summary>`;
-    const measuring = measuringSteps[step - firstFeature]!;
+    const measuring = measuringSteps[step - firstFeatureStep]!;
     const { feature } = measuring;
     return html`<measure-step
       .model=${model}
       .step=${measuring}
       .values=${bench.values}
-      .readings=${readings[feature] ?? (isRead(bench, feature) ? [bench.values[feature]!] : [])}
+      .readings=${readingsOf(this.#moment, feature)}
+      .tall=${sheet.height?.feature === feature ? sheet.height.value : undefined}
       .guess=${guessText(this.#moment, model, feature, text)}
       .unit=${bench.unit}
       .text=${text}
@@ -200,9 +200,10 @@ export class MeasurePage extends LitElement {
   #figure(step: number) {
     const { text, narrow } = this;
     const { model, present } = this.shown.state;
-    const pointed = measuringSteps[step - firstFeature]?.feature ?? this.pointed;
+    const pointed = measuringSteps[step - firstFeatureStep]?.feature ?? this.pointed;
     const endOn = pointed && /opening|Wire|hinging/.test(pointed) && !/wings|rails/.test(pointed);
-    if (narrow && !pointed) return nothing;
+    // No room is made between touch and click: before the first reading a phone shows no drawing.
+    if (narrow && step < firstFeatureStep) return nothing;
     return html`<figure>
       <reed-drawing
         .model=${model}
@@ -255,7 +256,7 @@ export class MeasurePage extends LitElement {
   readonly #back = (): void => this.#turn(this.step - 1);
 
   readonly #skip = (): void => {
-    const { feature } = measuringSteps[this.step - firstFeature]!;
+    const { feature } = measuringSteps[this.step - firstFeatureStep]!;
     this.#act({ type: "places-read", feature, readings: [] });
     this.#next();
   };
@@ -267,7 +268,7 @@ export class MeasurePage extends LitElement {
   }
 
   #onStepAsked({ feature }: StepAskedEvent): void {
-    this.#turn(firstFeature + stepOf(feature));
+    this.#turn(firstFeatureStep + stepOf(feature));
   }
 
   #onPointed(event: FeaturePointedEvent): void {

@@ -1,12 +1,13 @@
-import { LitElement, css, html, nothing } from "lit";
+import { LitElement, css, html } from "lit";
 import type { ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
-import { measuringSteps, type MeasuringStep, type Place } from "../reed/measuring-steps.js";
+import { measuringSteps, type MeasuringStep } from "../reed/measuring-steps.js";
+import { placesOf, type Place } from "../reed/places.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
 import { bassoonSymptoms } from "../reed/symptoms.js";
 import { look } from "../widgets/look.js";
 import type { Moment } from "./moment.js";
-import { isRead } from "./read-features.js";
+import { readingsOf } from "./read-features.js";
 
 /** The sheet on paper, blank or filled in: one page. */
 export class MeasurePaper extends LitElement {
@@ -150,22 +151,27 @@ export class MeasurePaper extends LitElement {
     );
   }
 
-  #row({ feature: id, asks, places, usual }: MeasuringStep) {
+  #row({ feature: id, asks, usual }: MeasuringStep) {
     const { text, blank } = this;
-    const { bench, readings } = this.moment;
+    const { bench } = this.moment;
     const feature = this.model.features.find((one) => one.id === id)!;
     const shown = (value: number): string => readingText(feature, value, bench.unit, text);
     const how = text.measure.steps[id]!;
-    const all = readings[id] ?? (isRead(bench, id) ? [bench.values[id]!] : []);
-    const filled = blank ? [] : all;
-    const left = Math.max(0, places.length - filled.length);
+    const filled = blank ? [] : readingsOf(this.moment, id);
+    const left = filled.some(({ place }) => place === "one")
+      ? []
+      : placesOf(id).filter((place) => !filled.some((one) => one.place === place));
     return html`<tr>
       <th scope="row">${feature.label}</th>
       <td>${how.where} ${how.hold}</td>
       <td>${shown(usual[0])}–${shown(usual[1])} ${unitSign(feature, bench.unit, text)}</td>
       <td class="readings">
-        ${filled.length > 0 ? filled.map(shown).join(", ") : nothing}
-        ${places.slice(places.length - left).flatMap((place) => this.#blanks(asks, place))}
+        ${filled
+          .map(({ place, value }) =>
+            text.measure.step.takenAt(shown(value), text.measure.places[place]),
+          )
+          .join(", ")}
+        ${left.flatMap((place) => this.#blanks(asks, place))}
       </td>
     </tr>`;
   }

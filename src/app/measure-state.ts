@@ -4,7 +4,7 @@ import type { Bench, Wet } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import type { Sheet } from "./sheet.js";
+import type { Sheet } from "./blank-sheet.js";
 
 /**
  * The state of reed and gauge before the first reading: soaked or dry, zero checked. Sets of both kinds are not mixed.
@@ -113,9 +113,13 @@ export class MeasureState extends LitElement {
   #mixed() {
     const words = this.text.measure.state;
     const was = this.bench.wet === "dry" ? words.wasDry : words.wasSoaked;
+    const count = Object.keys(this.bench.values).length;
     return html`<div class="mixed" role="alert">
       <p>${words.mixed(was)}</p>
-      <button @click=${this.#newSet}>${words.newSet}</button>
+      <button @click=${this.#correct}>
+        ${this.wanted === "dry" ? words.correctDry : words.correctSoaked}
+      </button>
+      <button @click=${this.#newSet}>${words.newSet(count)}</button>
       <button @click=${this.#leave}>${words.keep}</button>
     </div>`;
   }
@@ -124,7 +128,17 @@ export class MeasureState extends LitElement {
     const { bench } = this;
     const begun = Object.keys(bench.values).length > 0 && bench.wet !== "";
     if (begun && wet !== bench.wet) this.wanted = wet;
-    else this.dispatchEvent(new BenchActionEvent({ type: "wet-set", wet }));
+    else this.#set(wet);
+  }
+
+  #set(wet: Wet): void {
+    this.dispatchEvent(new BenchActionEvent({ type: "wet-set", wet }));
+  }
+
+  /** The state was told wrongly; the readings are those of the other one. */
+  #correct(): void {
+    this.#set(this.wanted);
+    this.wanted = "";
   }
 
   #newSet(): void {

@@ -5,6 +5,7 @@ import { stepWarnings } from "../reed/cross-checks.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { MeasuringStep } from "../reed/measuring-steps.js";
 import { readingWithUnit, typedValue, unitSign } from "../reed/reading-text.js";
+import { inOrder, isEveryPlaceRead, nextPlace, type Reading } from "../reed/readings.js";
 import { stepReading, type StepReading } from "../reed/step-reading.js";
 import type { LengthUnit } from "../reed/units.js";
 import { define } from "../widgets/define.js";
@@ -40,7 +41,7 @@ export class MeasureStep extends LitElement {
     unit: { type: String },
     text: { attribute: false },
     typed: { state: true },
-    tall: { state: true },
+    tall: { attribute: false },
     asked: { state: true },
     problem: { state: true },
     again: { state: true },
@@ -50,7 +51,7 @@ export class MeasureStep extends LitElement {
   declare step: MeasuringStep;
   declare values: Values;
   /** The readings of this feature so far, in its own unit. */
-  declare readings: readonly number[];
+  declare readings: readonly Reading[];
   /** What the reading is likely to be, in words; empty where nobody knows. */
   declare guess: string;
   declare unit: LengthUnit;
@@ -58,6 +59,7 @@ export class MeasureStep extends LitElement {
   declare typed: string;
   /** The height of a wire, mm, while its width is awaited. */
   declare tall: number | undefined;
+  /** The questions about the number in the field, while they wait for an answer. */
   declare asked: StepReading | undefined;
   declare problem: string;
   /** One more reading of a place that has been read. */
@@ -107,9 +109,9 @@ export class MeasureStep extends LitElement {
 
   #pictures() {
     return html`<hinging-choice
-      .value=${this.readings[0]}
+      .value=${this.readings[0]?.value}
       .text=${this.text}
-      @hinging-picked=${(event: HingingPickedEvent) => this.#set([event.value])}
+      @hinging-picked=${(event: HingingPickedEvent) => this.#set(inOrder(this.step.feature, [event.value]))}
     ></hinging-choice>`;
   }
 
@@ -117,15 +119,14 @@ export class MeasureStep extends LitElement {
   get #prompt(): string | undefined {
     const { step, readings, text } = this;
     const words = text.measure.step;
-    if (readings.length >= step.places.length && !this.again) return undefined;
+    if (isEveryPlaceRead(step.feature, readings) && !this.again) return undefined;
     if (step.asks === "heightAndWidth")
       return this.tall === undefined
         ? words.height
         : `${words.width} (${words.heightTaken(lengthText(this.#feature, this.tall, this.unit, text))})`;
     if (step.asks === "thicknessOverSpine")
       return this.values["spine"] === undefined ? words.rise : words.thickness;
-    const place = step.places[readings.length % step.places.length]!;
-    return words.reading(text.measure.places[place]);
+    return words.reading(text.measure.places[nextPlace(step.feature, readings)]);
   }
 
   #entry() {
@@ -161,6 +162,13 @@ export class MeasureStep extends LitElement {
       >
         ${this.problem}
       </p>
+      ${
+        this.tall === undefined
+          ? nothing
+          : html`<button class="again" @click=${() => this.#awaitWidth(undefined)}>
+              ${text.measure.step.heightAgain}
+            </button>`
+      }
       ${asked ? slipButtons(asked, this.#words(asked.value), (value) => this.#answer(value)) : nothing}
       ${isThumb() ? html`<number-pad .text=${text} @pad-key=${this.#onPad}></number-pad>` : nothing}`;
   }
@@ -175,7 +183,8 @@ export class MeasureStep extends LitElement {
         this.step.asks === "value"
           ? `${this.typed} ${unitSign(this.#feature, this.unit, text)}`.trim()
           : this.#withUnit(value),
-      shown: (one: number): string => this.#withUnit(one),
+      // To the digits of the gauge: what a converted number has behind them nobody has read.
+      shown: (one: number): string => readingWithUnit(this.#feature, one, this.unit, text),
       usual: this.step.usual.map((one) => this.#withUnit(one)),
       label: (id: string): string => model.features.find((one) => one.id === id)!.label,
     };
@@ -186,14 +195,15 @@ export class MeasureStep extends LitElement {
     if (readings.length === 0 || step.asks === "picture") return nothing;
     return takenReadings(readings, {
       words: text.measure.step,
+      feature: step.feature,
       shown: (value) => this.#withUnit(value),
-      isOnePlace: step.places.length === 1,
+      places: text.measure.places,
       warnings: this.#warnings(readings),
       remove: (index) => this.#set(readings.filter((_, i) => i !== index)),
     });
   }
 
-  #warnings(readings: readonly number[]): string[] {
+  #warnings(readings: readonly Reading[]): string[] {
     const { step, values, model, unit, text } = this;
     return stepWarnings(step.feature, values, readings).map((one) =>
       checkText(one, model, unit, text),
@@ -210,14 +220,15 @@ export class MeasureStep extends LitElement {
     this.asked = undefined;
   }
 
-  /** Enter goes on; erasing in an empty field goes back. */
+  /** Enter goes on; erasing in an empty field takes the height of a wire back, or goes back. */
   #onKey(event: KeyboardEvent): void {
     if (event.key === "Enter") {
       event.preventDefault();
       this.enter();
     } else if (event.key === "Backspace" && this.typed === "") {
       event.preventDefault();
-      this.dispatchEvent(new Event("sheet-back", { bubbles: true, composed: true }));
+      if (this.tall !== undefined) this.#awaitWidth(undefined);
+      else this.dispatchEvent(new Event("sheet-back", { bubbles: true, composed: true }));
     }
   }
 
@@ -249,16 +260,20 @@ export class MeasureStep extends LitElement {
       step.asks === "value" ? this.#feature : { ...this.#feature, unit: "mm" as const };
     const value = typedValue(length, this.typed, this.unit);
     if (value === undefined) this.problem = this.text.measure.step.cannotRead(this.typed);
-    else if (step.asks === "heightAndWidth" && this.tall === undefined) this.#waitForWidth(value);
+    else if (step.asks === "heightAndWidth" && this.tall === undefined) this.#awaitWidth(value);
     else
       this.#consider(
         stepReading(this.model, step, this.values, { value, unit: this.unit, tall: this.tall }),
       );
   }
 
-  #waitForWidth(height: number): void {
-    this.tall = height;
-    this.typed = "";
+  /** The height of a wire is read, and its width awaited; undefined: the height is to be read again. */
+  #awaitWidth(value: number | undefined): void {
+    const { feature } = this.step;
+    const height = value === undefined ? undefined : { feature, value };
+    this.dispatchEvent(new BenchActionEvent({ type: "height-read", height }));
+    this.#clear();
+    this.focus();
   }
 
   #consider(asked: StepReading): void {
@@ -275,15 +290,16 @@ export class MeasureStep extends LitElement {
   }
 
   #take(value: number): void {
-    const readings = [...this.readings, value];
-    const last = readings.length >= this.step.places.length && !this.again;
+    const { feature } = this.step;
+    const readings = [...this.readings, { place: nextPlace(feature, this.readings), value }];
+    const last = isEveryPlaceRead(feature, readings) && !this.again;
     this.#clear();
     this.#set(readings);
     // What does not go together is told here, where it can still be read again.
     if (last && this.#warnings(readings).length === 0) this.#next();
   }
 
-  #set(readings: readonly number[]): void {
+  #set(readings: readonly Reading[]): void {
     const { feature } = this.step;
     this.dispatchEvent(new BenchActionEvent({ type: "places-read", feature, readings }));
   }
@@ -294,7 +310,6 @@ export class MeasureStep extends LitElement {
 
   #clear(): void {
     this.typed = "";
-    this.tall = undefined;
     this.asked = undefined;
     this.problem = "";
     this.again = false;

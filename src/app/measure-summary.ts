@@ -5,9 +5,12 @@ import { bassoonActions } from "../reed/bassoon.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { crossChecks } from "../reed/cross-checks.js";
 import { measuringSteps } from "../reed/measuring-steps.js";
+import { placesOf } from "../reed/places.js";
 import { readingText, readingWithUnit } from "../reed/reading-text.js";
+import { byPlace, isEveryPlaceRead } from "../reed/readings.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { firstFeatureStep } from "./blank-sheet.js";
 import { checkText } from "./check-text.js";
 import { gaugeErrors } from "./gauge-errors.js";
 import type { Moment } from "./moment.js";
@@ -120,7 +123,7 @@ export class MeasureSummary extends LitElement {
 
   #suggestion() {
     const words = this.text.measure.summary;
-    const gaugeError = gaugeErrors(this.moment.readings);
+    const gaugeError = gaugeErrors(this.model, this.moment.readings);
     const next = mostUsefulReading(this.model, readFeatures(this.moment.bench), { gaugeError });
     if (!next) return html`<p>${words.complete}</p>`;
     const { label } = this.#feature(next.feature);
@@ -177,17 +180,20 @@ export class MeasureSummary extends LitElement {
     const { bench, readings, sheet } = this.moment;
     const looks = Object.keys(text.measure.sound.looks);
     const open = looks.filter((id) => sheet?.sound[id] === undefined).length;
+    const isSaidDry = bench.wet === "dry" && sheet?.sound["soaked"] === "ok";
     const sound = { step: 0, name: text.measure.sound.title };
     const state = { step: 1, name: text.measure.state.title };
-    const places = measuringSteps.flatMap(({ feature, places: all }, i) => {
-      const read = readings[feature]?.length ?? 0;
+    const places = measuringSteps.flatMap(({ feature }, i) => {
+      const read = byPlace(readings[feature] ?? []).size;
       const { label } = this.#feature(feature);
-      if (read === 0 || read >= all.length) return [];
-      return [{ line: words.placesMissing(label, read, all.length), step: i + 2, name: label }];
+      if (read === 0 || isEveryPlaceRead(feature, readings[feature]!)) return [];
+      const line = words.placesMissing(label, read, placesOf(feature).length);
+      return [{ line, step: firstFeatureStep + i, name: label }];
     });
     return [
       ...(open > 0 ? [{ ...sound, line: words.soundMissing(open) }] : []),
       ...(bench.wet === "" ? [{ ...state, line: words.stateMissing }] : []),
+      ...(isSaidDry ? [{ ...state, line: words.soakedAndDry }] : []),
       ...(sheet?.zero ? [] : [{ ...state, line: text.measure.state.zeroMissing }]),
       ...places,
     ];
@@ -228,7 +234,14 @@ export class MeasureSummary extends LitElement {
     const { bench, readings } = this.moment;
     const value = bench.values[feature.id];
     const all = readings[feature.id] ?? [];
-    const single = all.map((one) => readingText(feature, one, bench.unit, this.text)).join(", ");
+    const single = all
+      .map(({ place, value: one }) =>
+        this.text.measure.step.takenAt(
+          readingText(feature, one, bench.unit, this.text),
+          this.text.measure.places[place],
+        ),
+      )
+      .join(", ");
     return html`<tr>
       <th scope="row">${feature.label}</th>
       <td class="number">

@@ -1,18 +1,19 @@
 import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
-import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import type { ReedModel, Values } from "../engine/model.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { place } from "../engine/place.js";
-import type { Bench } from "../reed/bench.js";
+import type { Bench, PinnedReed } from "../reed/bench.js";
 import { ownTarget, thousandthsBlend } from "../reed/new-bench.js";
+import type { Readings } from "../reed/readings.js";
 import { targetPlaces } from "../reed/target-places.js";
 import { mapFor } from "./measured-map.js";
-import type { Sheet } from "./sheet.js";
+import type { Sheet } from "./blank-sheet.js";
 
 /** A bench at one moment, with what the address does not hold. */
 export interface Moment {
   readonly bench: Bench;
   /** All readings of a feature whose value is their mean. */
-  readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
+  readonly readings: Readings;
   /** The guided sheet, once it has been begun. */
   readonly sheet?: Sheet;
   /** While the recipe follows the point: the values it set out from, and where it was asked to go. */
@@ -56,21 +57,21 @@ export function unpinned(moment: Moment): Moment {
   return gone ? { ...moment, bench } : moment;
 }
 
-/** The pinned reed comes to the bench, the other is pinned; single readings belong to a reed that has left. */
+/** The pinned reed comes to the bench, the other is pinned. */
 export function swapped(moment: Moment): Moment {
-  const { bench } = moment;
-  if (!bench.pinned) return moment;
-  const { reed, values, pinned: other, done: _done, expected: _expected, ...rest } = bench;
+  const { reed, values, pinned: other } = moment.bench;
+  if (!other) return moment;
   return {
-    bench: {
-      ...rest,
-      ...other,
-      locked: [],
-      finished: other.reed !== "",
-      pinned: { reed, values },
-    },
+    bench: { ...anotherReed(moment.bench, other), pinned: { reed, values } },
     readings: {},
   };
+}
+
+/** Another reed on the same bench: nothing of the one before stays but how the bench is looked at. */
+export function anotherReed(bench: Bench, { reed, values }: PinnedReed): Bench {
+  const { done: _done, expected: _expected, ...looks } = bench;
+  const none = { locked: [], unsound: [], overruled: false, wet: "" } as const;
+  return { ...looks, ...none, reed, values, finished: reed !== "" };
 }
 
 /** The sheet goes on while values change. */

@@ -7,7 +7,7 @@ import { readFeatures } from "./read-features.js";
 /** The reading that would tighten the place most, as a sentence; that all are taken, when they are. */
 export function nextReadingText({ model, present }: BenchState, text: Catalogue): string {
   const words = text.measure.summary;
-  const gaugeError = gaugeErrors(present.readings);
+  const gaugeError = gaugeErrors(model, present.readings);
   const next = mostUsefulReading(model, readFeatures(present.bench), { gaugeError });
   if (!next) return words.complete;
   const { label } = model.features.find(({ id }) => id === next.feature)!;

@@ -1,6 +1,7 @@
 import type { Blend } from "../engine/blend.js";
 import { certaintyEllipse, type CertaintyEllipse } from "../engine/certainty.js";
 import type { BlendMap } from "../engine/compile.js";
+import type { Values } from "../engine/model.js";
 import { pullChain, type ChainLink } from "../engine/pull-chain.js";
 import { place, type Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
@@ -44,7 +45,7 @@ export function viewPlace(
   const { values, layers } = present.bench;
   const map = mapFor(model, values);
   if (!map) return { pulls: [], chain: [] };
-  const gaugeError = gaugeErrors(present.readings);
+  const gaugeError = gaugeErrors(model, present.readings);
   const ghost = placeBefore(state);
   const all = pulls(map, values);
   const reach = layers.includes("reach") ? reachOf?.(state, map) : undefined;
@@ -70,8 +71,15 @@ function chainOf({ model, present: { bench } }: BenchState, all: readonly Pull[]
   return pullChain(all, (id) => (bench.layers.includes("eachPull") ? id : groups.get(id)!));
 }
 
-function placeBefore({ model, past, present }: BenchState): Blend | undefined {
-  const before = past.at(-1)?.bench.values;
+/** The values of this reed before the last step; undefined where another reed was on the bench. */
+export function valuesBefore({ past, present }: BenchState): Values | undefined {
+  const before = past.at(-1)?.bench;
+  return before?.reed === present.bench.reed ? before.values : undefined;
+}
+
+function placeBefore(state: BenchState): Blend | undefined {
+  const { model, present } = state;
+  const before = valuesBefore(state);
   const map = before && before !== present.bench.values ? mapFor(model, before) : undefined;
   return map && before ? place(map, before).raw : undefined;
 }

@@ -57,7 +57,7 @@ export function planner(): (state: BenchState, text: Catalogue) => PlanView | un
     );
     const options = {
       freedom: locksOf({ locked }),
-      gaugeError: measuredErrors(map, gaugeErrors(readings)),
+      gaugeError: measuredErrors(map, gaugeErrors(map.model, readings)),
       coverage,
     };
     const found = planAdjustments(map, values, target, actions, { ...options, mostMoves });

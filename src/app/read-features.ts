@@ -2,11 +2,19 @@ import type { FeatureId, ReedModel } from "../engine/model.js";
 import type { Bench } from "../reed/bench.js";
 import type { Catalogue } from "../reed/catalogue.js";
 import { readingWithUnit } from "../reed/reading-text.js";
+import type { Reading } from "../reed/readings.js";
 import type { Moment } from "./moment.js";
 
 /** Whether a feature has been read: a value that a step should have made of it is no reading. */
 export function isRead({ values, expected = [] }: Bench, feature: FeatureId): boolean {
   return values[feature] !== undefined && !expected.includes(feature);
+}
+
+/** The readings of a feature: singly, or its value as one reading of which nobody has said the place; none: not read. */
+export function readingsOf({ bench, readings }: Moment, feature: FeatureId): readonly Reading[] {
+  const value = bench.values[feature];
+  if (value === undefined || !isRead(bench, feature)) return [];
+  return readings[feature] ?? [{ place: "one", value }];
 }
 
 /** The features that have been read. */

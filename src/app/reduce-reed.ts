@@ -97,6 +97,7 @@ function withValue(moment: Moment, feature: FeatureId, value: number | undefined
 
 /** A list of names with one put in or taken out. */
 function withName<T extends string>(names: readonly T[], name: T, on: boolean): readonly T[] {
+  if (names.includes(name) === on) return names;
   const others = names.filter((one) => one !== name);
   return on ? [...others, name] : others;
 }

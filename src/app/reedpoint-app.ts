@@ -147,7 +147,10 @@ export class ReedpointApp extends LitElement {
 
   #dispatch(action: BenchAction): void {
     const next = reduce(this.state, action);
-    if (next === this.state) return;
+    if (next === this.state) {
+      if ("says" in action) this.#announcer.now(action.says);
+      return;
+    }
     this.way = wayBetween(this.state, next);
     this.state = next;
     if (next.present.bench.target !== ownTarget) this.moves = "point";

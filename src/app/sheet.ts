@@ -1,25 +1,15 @@
 import type { FeatureId, Values } from "../engine/model.js";
 import type { Wet } from "../reed/bench.js";
-import { readingsSummary } from "../reed/repeats.js";
+import { meanReading, type Reading } from "../reed/readings.js";
 import { toThousandths } from "../reed/units.js";
-import type { Moment } from "./moment.js";
-
-/** How far a person has come on the guided sheet. */
-export interface Sheet {
-  /** 0 soundness, 1 state, then the features in the order of measuring, last the summary. */
-  readonly step: number;
-  /** The answers to the look before measuring. */
-  readonly sound: Readonly<Record<string, "ok" | "not">>;
-  /** Whether the gauge's zero has been checked. */
-  readonly zero: boolean;
-  /** What was read before something was done to the reed: a guide where it is to be read again. */
-  readonly before: Values;
-}
+import { blankSheet, type Sheet } from "./blank-sheet.js";
+import { anotherReed, type Moment } from "./moment.js";
 
 /** What a user can do on the guided sheet. */
 export type SheetAction =
   | { readonly type: "sheet-moved"; readonly step: number }
   | { readonly type: "zero-set"; readonly on: boolean }
+  | { readonly type: "height-read"; readonly height: Sheet["height"] | undefined }
   | { readonly type: "sound-set"; readonly check: string; readonly answer: "ok" | "not" }
   | { readonly type: "overruled-set"; readonly on: boolean }
   | { readonly type: "wet-set"; readonly wet: Wet }
@@ -28,21 +18,18 @@ export type SheetAction =
       readonly type: "places-read";
       readonly feature: FeatureId;
       /** All readings of it, in its own unit; none: not measured. */
-      readonly readings: readonly number[];
+      readonly readings: readonly Reading[];
     }
   | { readonly type: "reed-worked"; readonly features: readonly FeatureId[] };
-
-/** A sheet nobody has written on. */
-export const blankSheet: Sheet = { step: 0, sound: {}, zero: false, before: {} };
 
 /** Whether an action is one of the sheet's. */
 export function isSheetAction(action: { readonly type: string }): action is SheetAction {
   return action.type in changes;
 }
 
-/** Whether an action only turns the pages of the sheet: no step of undo. */
+/** Whether an action only turns the pages of the sheet, or tells of the gauge: no step of undo. */
 export function isTurning({ type }: SheetAction): boolean {
-  return type === "sheet-moved" || type === "zero-set";
+  return type === "sheet-moved" || type === "zero-set" || type === "height-read";
 }
 
 /** The moment after an action on the sheet; the same one when nothing changes. */
@@ -59,44 +46,55 @@ type Change<T extends SheetAction["type"]> = (
 const changes: { readonly [T in SheetAction["type"]]: Change<T> } = {
   "sheet-moved": (moment, { step }) => written(moment, { step }),
   "zero-set": (moment, { on }) => written(moment, { zero: on }),
+  "height-read": (moment, { height }) => withHeight(moment, height),
   "sound-set": (moment, { check, answer }) => {
     const sound = { ...(moment.sheet ?? blankSheet).sound, [check]: answer };
-    const unsound = Object.keys(sound).filter((id) => sound[id] === "not");
+    // What a link says of the reed stays true until that very look is answered.
+    const others = moment.bench.unsound.filter((id) => id !== check);
+    const unsound = answer === "not" ? [...others, check] : others;
     return withFields(written(moment, { sound }), { unsound });
   },
   "overruled-set": (moment, { on }) => withFields(moment, { overruled: on }),
   "wet-set": (moment, { wet }) => withFields(moment, { wet }),
-  "set-started": (moment, { reed, wet }) => {
-    const { sound, zero } = moment.sheet ?? blankSheet;
-    const { done: _others, expected: _expected, ...before } = moment.bench;
-    const bench = { ...before, reed, wet, values: {}, locked: [], finished: true };
-    return {
-      bench,
-      readings: {},
-      sheet: { ...blankSheet, sound, zero, step: moment.sheet?.step ?? 0 },
-    };
+  "set-started": ({ bench, sheet = blankSheet }, { reed, wet }) => {
+    const { sound, zero, step } = sheet;
+    // Another set of the same reed: what the looks have found still holds.
+    const { unsound, overruled } = bench;
+    const looks = reed === bench.reed ? { unsound, overruled } : {};
+    const fresh = { ...anotherReed(bench, { reed, values: {} }), finished: true, wet, ...looks };
+    return { bench: fresh, readings: {}, sheet: { ...blankSheet, sound, zero, step } };
   },
   "places-read": (moment, { feature, readings }) => {
     const { [feature]: _value, ...values } = moment.bench.values;
     const { [feature]: _all, ...others } = moment.readings;
-    if (readings.length === 0) return { ...moment, ...kept(moment, values), readings: others };
-    const mean = toThousandths(readingsSummary(feature, readings).mean);
-    const read = { ...others, [feature]: readings };
-    return { ...moment, ...kept(moment, { ...values, [feature]: mean }), readings: read };
+    const read = withHeight(moment, undefined);
+    if (readings.length === 0) return { ...read, ...kept(moment, values), readings: others };
+    const mean = toThousandths(meanReading(feature, readings));
+    const all = { ...others, [feature]: readings };
+    return { ...read, ...kept(moment, { ...values, [feature]: mean }), readings: all };
   },
   "reed-worked": (moment, { features }) => {
-    const left = (all: Readonly<Record<FeatureId, unknown>>) =>
+    const left = <T>(all: Readonly<Record<FeatureId, T>>): Record<FeatureId, T> =>
       Object.fromEntries(Object.entries(all).filter(([id]) => !features.includes(id)));
     const { values } = moment.bench;
     const before = { ...(moment.sheet ?? blankSheet).before, ...values };
-    const bench = { ...moment.bench, values: left(values) as Values };
-    const readings = left(moment.readings) as Moment["readings"];
-    return { bench, readings, sheet: { ...(moment.sheet ?? blankSheet), before } };
+    const bench = { ...moment.bench, values: left(values) };
+    return {
+      bench,
+      readings: left(moment.readings),
+      sheet: { ...(moment.sheet ?? blankSheet), before },
+    };
   },
 };
 
 function kept({ bench }: Moment, values: Values): Pick<Moment, "bench"> {
   return { bench: { ...bench, values } };
+}
+
+function withHeight(moment: Moment, read: Sheet["height"]): Moment {
+  const { height: _before, ...sheet } = moment.sheet ?? blankSheet;
+  if (!read && !moment.sheet) return moment;
+  return { ...moment, sheet: read ? { ...sheet, height: read } : sheet };
 }
 
 function written(moment: Moment, change: Partial<Sheet>): Moment {

@@ -22,17 +22,23 @@ export function slipButtons(
   const { words, typed, shown } = told;
   return html`<div class="asked" role="group" aria-label=${words.title}>
     <h3>${words.title}</h3>
-    ${questions.map((one) => {
+    ${questions.map((one, i) => {
       const other = one.value;
-      return html`<p>${questionText(one, told)}</p>
+      return html`<p id="why-${i}">${questionText(one, told)}</p>
         ${
           other === undefined
             ? nothing
-            : html`<button @click=${() => answer(other)}>${words.take(shown(other))}</button>`
+            : html`<button
+                class=${i === 0 ? "main" : nothing}
+                aria-describedby="why-${i}"
+                @click=${() => answer(other)}
+              >
+                ${words.take(shown(other))}
+              </button>`
         }`;
     })}
-    <button @click=${() => answer(undefined)}>${words.correct}</button>
-    <button @click=${() => answer(value)}>${words.keep(typed)}</button>
+    <button aria-describedby="why-0" @click=${() => answer(undefined)}>${words.correct}</button>
+    <button aria-describedby="why-0" @click=${() => answer(value)}>${words.keep(typed)}</button>
   </div>`;
 }
 

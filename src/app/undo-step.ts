@@ -1,12 +1,13 @@
 import type { Bench } from "../reed/bench.js";
 import type { BenchState } from "./bench-state.js";
 import type { Moment } from "./moment.js";
+import { blankSheet } from "./blank-sheet.js";
 
 const mostUndo = 200;
 
-/** A new moment; within one gesture it takes the place of the last one. */
+/** A new moment; within one gesture it takes the place of the last one. What changes nothing is no step. */
 export function step(state: BenchState, present: Moment, gesture?: string): BenchState {
-  if (present === state.present) return state;
+  if (isSame(present, state.present)) return state;
   const { gesture: open, before: begun, ...rest } = state;
   const { past, future } = rest;
   const same = gesture !== undefined && gesture === open;
@@ -40,14 +41,20 @@ function defined(bench: Loose): Bench {
 /** How the bench is looked at is no step of undo. */
 export function viewed(state: BenchState, change: Loose): BenchState {
   const { present } = state;
-  return { ...state, present: { ...present, bench: defined({ ...present.bench, ...change }) } };
+  const bench = defined({ ...present.bench, ...change });
+  return isSame(bench, present.bench) ? state : { ...state, present: { ...present, bench } };
+}
+
+/** Whether two plain values hold the same. */
+export function isSame(a: unknown, b: unknown): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
 
 /** One step back or forth; how the bench is looked at stays. */
 export function travelled(state: BenchState, way: "past" | "future"): BenchState {
   const { gesture: _open, before: _before, ...rest } = state;
   const reached = way === "past" ? state.past.at(-1) : state.future[0];
-  if (!reached) return rest;
+  if (!reached) return state.gesture === undefined ? state : rest;
   const present = seenAs(state, reached);
   return way === "past"
     ? { ...rest, present, past: state.past.slice(0, -1), future: [state.present, ...state.future] }
@@ -56,10 +63,19 @@ export function travelled(state: BenchState, way: "past" | "future"): BenchState
 
 /** Another moment, looked at as the present one is. */
 export function seenAs({ present }: BenchState, moment: Moment): Moment {
-  const { sheet } = present;
-  // Undo brings readings back, not the place on the sheet.
-  const turned = sheet && moment.sheet ? { sheet: { ...moment.sheet, step: sheet.step } } : {};
-  return { ...moment, ...turned, bench: lookedAt(present.bench, moment.bench) };
+  return {
+    ...moment,
+    ...sheetThen(present, moment),
+    bench: lookedAt(present.bench, moment.bench),
+  };
+}
+
+/** Undo brings answers and readings back; neither the page of the sheet nor what was done to the gauge. */
+function sheetThen(present: Moment, moment: Moment): Pick<Moment, "sheet"> {
+  const isSameReed = present.bench.reed === moment.bench.reed;
+  if (!present.sheet || (!moment.sheet && !isSameReed)) return {};
+  const { step: page, zero } = present.sheet;
+  return { sheet: { ...(moment.sheet ?? blankSheet), step: page, zero } };
 }
 
 /** A bench, looked at as another one is. */

@@ -1,6 +1,7 @@
 import type { FeatureId, Values } from "../engine/model.js";
-import { readingsSummary } from "./repeats.js";
-import { placesOf, unevenness } from "./uneven.js";
+import { placesOf, type Place } from "./places.js";
+import { meanReading, type Reading, type Readings } from "./readings.js";
+import { unevenness } from "./uneven.js";
 
 /** Something about a set of readings that is asked about; nothing is forbidden. */
 export interface CrossCheck {
@@ -14,8 +15,9 @@ export interface CrossCheck {
     | "firstRounderThanSecond";
   /** The features to look at again. */
   readonly features: readonly FeatureId[];
-  /** How far they differ, mm; for the checks of evenness. */
+  /** How far they differ, mm, and where the largest reading was taken; for the checks of evenness. */
   readonly spread?: number;
+  readonly largest?: Place;
 }
 
 /** The gap is narrower than the tip by at least so much, mm. Common practice, no source. */
@@ -30,10 +32,7 @@ const gapMargin = 0.8;
  *
  * @example crossChecks({ heart: 0.2, wings: 0.25 }, {})[0].kind → "centreThinnerThanSide"
  */
-export function crossChecks(
-  values: Values,
-  readings: Readonly<Record<FeatureId, readonly number[]>>,
-): CrossCheck[] {
+export function crossChecks(values: Values, readings: Readings): CrossCheck[] {
   return [...slips(values), ...unevenPlaces(readings)];
 }
 
@@ -60,14 +59,15 @@ function slips(values: Values): CrossCheck[] {
   return found;
 }
 
-function unevenPlaces(readings: Readonly<Record<FeatureId, readonly number[]>>): CrossCheck[] {
+function unevenPlaces(readings: Readings): CrossCheck[] {
   return Object.entries(readings).flatMap(([id, all]): CrossCheck[] => {
     const uneven = unevenness(id, all);
     if (!uneven) return [];
     const collars = id === "bladeLength";
-    const kind =
-      placesOf(id) === "quarters" ? "unevenQuarters" : collars ? "collarsDiffer" : "bladesDiffer";
-    return [{ kind, features: [id], spread: uneven.spread }];
+    const quarters = placesOf(id).length > 2;
+    const kind = quarters ? "unevenQuarters" : collars ? "collarsDiffer" : "bladesDiffer";
+    const { spread, largest } = uneven;
+    return [{ kind, features: [id], spread, ...(largest ? { largest } : {}) }];
   });
 }
 
@@ -77,14 +77,15 @@ function unevenPlaces(readings: Readonly<Record<FeatureId, readonly number[]>>):
  * Shape   the feature, all values so far, its readings → questions.
  * Unit    the feature's own.
  *
- * @example stepWarnings("wings", { heart: 0.2 }, [0.25])[0].kind → "centreThinnerThanSide"
+ * @example stepWarnings("wings", { heart: 0.2 }, inOrder("wings", [0.25]))[0].kind → "centreThinnerThanSide"
  */
 export function stepWarnings(
   feature: FeatureId,
   values: Values,
-  readings: readonly number[],
+  readings: readonly Reading[],
 ): CrossCheck[] {
-  const { mean } = readingsSummary(feature, readings);
+  if (readings.length === 0) return [];
+  const mean = meanReading(feature, readings);
   return crossChecks({ ...values, [feature]: mean }, { [feature]: readings }).filter(
     ({ features }) => features.includes(feature),
   );

@@ -1,6 +1,6 @@
 import { wireWords } from "./wire-words.js";
 import type { FeatureId } from "../engine/model.js";
-import type { Place } from "./measuring-steps.js";
+import type { Place } from "./places.js";
 import { bassoonSymptoms } from "./symptoms.js";
 import type { LengthUnit } from "./units.js";
 
@@ -149,7 +149,10 @@ export const measureWords = {
       `The readings so far were taken ${was}. Soaked and dry readings are not comparable.`,
     wasSoaked: "on a soaked reed",
     wasDry: "on a dry reed",
-    newSet: "Start a new set",
+    correctSoaked: "They were taken soaked: I picked the wrong one",
+    correctDry: "They were taken dry: I picked the wrong one",
+    newSet: (count: number): string =>
+      `Start a new set (${count === 1 ? "1 feature is" : `${count} features are`} read again; undo brings the readings back)`,
     keep: "Leave it as it was",
   },
 
@@ -160,6 +163,7 @@ export const measureWords = {
     usualRoundness: (low: string, high: string): string =>
       `Usual roundness, height by width: ${low} to ${high}`,
     heightTaken: (height: string): string => `height ${height}`,
+    heightAgain: "Read the height again",
     widthMissing: "The width is missing: a wire needs both. Type it, or Back to leave the wire.",
     usual: (low: string, high: string, unit: string): string =>
       `Usual: ${low} to ${high}${unit ? ` ${unit}` : ""}`,
@@ -170,7 +174,8 @@ export const measureWords = {
     thickness: "Thickness there",
     rise: "Back rise (the spine is not measured yet)",
     taken: "Taken",
-    remove: (value: string): string => `Take ${value} out`,
+    takenAt: (value: string, place: string): string => (place ? `${place}: ${value}` : value),
+    remove: (told: string): string => `Take out ${told}`,
     before: (value: string): string => `before: ${value}`,
     expected: (value: string): string => `expected: ${value}`,
     mean: (value: string, count: number): string => `Mean of ${count}: ${value}`,
@@ -211,6 +216,7 @@ export const measureWords = {
     title: "To look at again",
     none: "Nothing contradicts itself.",
     stateMissing: "Nobody has said whether the reed was soaked or dry.",
+    soakedAndDry: "The look says it is soaked, the state says it is dry: one of the two is a slip.",
     soundMissing: (count: number): string =>
       count === 1
         ? "1 look before measuring is not answered."
@@ -223,10 +229,10 @@ export const measureWords = {
     centreThinnerThanSide: (centre: string, side: string): string =>
       `${centre} is not thicker than ${side.toLowerCase()}: were the places changed over?`,
     thinsBackwards: "The blade thins backwards, from heart to spine: were the places changed over?",
-    unevenQuarters: (label: string, spread: string): string =>
-      `${label}: the four differ by ${spread}. Even them first; the mean hides it.`,
-    bladesDiffer: (label: string, spread: string): string =>
-      `${label}: the two blades differ by ${spread}. One blade leads: even it first.`,
+    unevenQuarters: (label: string, spread: string, most: string): string =>
+      `${label}: the four differ by ${spread}${most ? `; thickest at the ${most}` : ""}. Even them first; the mean hides it.`,
+    bladesDiffer: (label: string, spread: string, most: string): string =>
+      `${label}: the two blades differ by ${spread}${most ? `; the ${most} is the thicker` : ""}. One blade leads: even it first.`,
     collarsDiffer: (spread: string): string =>
       `The two collars differ by ${spread}: the mean is used; mend them with the file.`,
     firstRounderThanSecond: "The first wire is rounder than the second: read both once more.",

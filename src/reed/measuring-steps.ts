@@ -15,25 +15,9 @@ export type Asked =
 export interface MeasuringStep {
   readonly feature: FeatureId;
   readonly asks: Asked;
-  /** The places that are read one after the other; one place may be read again. */
-  readonly places: readonly Place[];
   /** What most reeds have, in the feature's unit. */
   readonly usual: readonly [low: number, high: number];
 }
-
-/** A place on the reed, as the sheet names it. */
-export type Place =
-  | "one"
-  | "frontBlade"
-  | "backBlade"
-  | "frontLeft"
-  | "frontRight"
-  | "backLeft"
-  | "backRight";
-
-const one: readonly Place[] = ["one"];
-const blades: readonly Place[] = ["frontBlade", "backBlade"];
-const quarters: readonly Place[] = ["frontLeft", "frontRight", "backLeft", "backRight"];
 
 /**
  * The guided sheet in its order: the opening before anything touches the tip, hinging last.
@@ -41,20 +25,20 @@ const quarters: readonly Place[] = ["frontLeft", "frontRight", "backLeft", "back
  * Source  common practice, no source.
  */
 export const measuringSteps: readonly MeasuringStep[] = [
-  { feature: "openingHeight", asks: "value", places: one, usual: [0.9, 1.6] },
-  { feature: "openingWidth", asks: "value", places: one, usual: [11, 13] },
-  { feature: "bladeLength", asks: "value", places: blades, usual: [26, 29] },
-  { feature: "throatWidth", asks: "value", places: one, usual: [8, 9.3] },
-  { feature: "firstWire", asks: "heightAndWidth", places: one, usual: [0.66, 0.82] },
-  { feature: "secondWire", asks: "heightAndWidth", places: one, usual: [0.88, 1] },
-  { feature: "tipWidth", asks: "value", places: one, usual: [14, 16] },
-  { feature: "tip", asks: "value", places: blades, usual: [0.08, 0.13] },
-  { feature: "heart", asks: "value", places: blades, usual: [0.42, 0.5] },
-  { feature: "wings", asks: "value", places: quarters, usual: [0.19, 0.27] },
-  { feature: "spine", asks: "value", places: blades, usual: [0.5, 0.62] },
-  { feature: "rails", asks: "value", places: quarters, usual: [0.34, 0.46] },
-  { feature: "backRise", asks: "thicknessOverSpine", places: one, usual: [0.05, 0.22] },
-  { feature: "hinging", asks: "picture", places: one, usual: [0, 1] },
+  { feature: "openingHeight", asks: "value", usual: [0.9, 1.6] },
+  { feature: "openingWidth", asks: "value", usual: [11, 13] },
+  { feature: "bladeLength", asks: "value", usual: [26, 29] },
+  { feature: "throatWidth", asks: "value", usual: [8, 9.3] },
+  { feature: "firstWire", asks: "heightAndWidth", usual: [0.66, 0.82] },
+  { feature: "secondWire", asks: "heightAndWidth", usual: [0.88, 1] },
+  { feature: "tipWidth", asks: "value", usual: [14, 16] },
+  { feature: "tip", asks: "value", usual: [0.08, 0.13] },
+  { feature: "heart", asks: "value", usual: [0.42, 0.5] },
+  { feature: "wings", asks: "value", usual: [0.19, 0.27] },
+  { feature: "spine", asks: "value", usual: [0.5, 0.62] },
+  { feature: "rails", asks: "value", usual: [0.34, 0.46] },
+  { feature: "backRise", asks: "thicknessOverSpine", usual: [0.05, 0.22] },
+  { feature: "hinging", asks: "picture", usual: [0, 1] },
 ];
 
 /** The five pictures of hinging, as values of the feature. Common practice, no source. */

@@ -1,4 +1,5 @@
 import type { FeatureId } from "../engine/model.js";
+import type { ListedReadings } from "../reed/readings.js";
 
 const upward = { bubbles: true, composed: true } as const;
 
@@ -15,12 +16,8 @@ export class StandInsAskedEvent extends Event {
 export class StepDoneEvent extends Event {
   readonly action: string;
   readonly amount: number;
-  readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
-  constructor(
-    action: string,
-    amount: number,
-    readings: Readonly<Record<FeatureId, readonly number[]>>,
-  ) {
+  readonly readings: ListedReadings;
+  constructor(action: string, amount: number, readings: ListedReadings) {
     super("step-done", upward);
     this.action = action;
     this.amount = amount;

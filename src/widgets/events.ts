@@ -1,5 +1,6 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId } from "../engine/model.js";
+import type { ListedReadings } from "../reed/readings.js";
 
 const upward = { bubbles: true, composed: true } as const;
 
@@ -58,10 +59,10 @@ export class LockPickedEvent extends Event {
 
 /** Hands readings from a table to the owner: all readings of each feature, in the model's units. */
 export class ReadingsTakenEvent extends Event {
-  readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
+  readonly readings: ListedReadings;
   /** Whether every cell was good. */
   readonly complete: boolean;
-  constructor(readings: Readonly<Record<FeatureId, readonly number[]>>, complete: boolean) {
+  constructor(readings: ListedReadings, complete: boolean) {
     super("readings-taken", upward);
     this.readings = readings;
     this.complete = complete;

@@ -2,6 +2,7 @@ import { LitElement, css, html, nothing } from "lit";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import type { Readings } from "../reed/readings.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
 import { unevenness } from "../reed/uneven.js";
 import { allRoundValue, readingWithUnit } from "../reed/reading-text.js";
@@ -88,7 +89,7 @@ export class ReedRecipe extends LitElement {
   declare model: ReedModel;
   declare values: Values;
   /** All readings of a feature whose value is their mean. */
-  declare readings: Readonly<Record<FeatureId, readonly number[]>>;
+  declare readings: Readings;
   /** Features whose value a step should have made, and nobody has read since. */
   declare expected: readonly FeatureId[];
   declare locked: readonly FeatureId[];

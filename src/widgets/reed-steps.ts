@@ -8,6 +8,7 @@ import type { LengthUnit } from "../reed/units.js";
 import { isWire } from "../reed/wire-reading.js";
 import { StepDoneEvent } from "./advice-events.js";
 import { define } from "./define.js";
+import type { ReadingsTakenEvent } from "./events.js";
 import { look } from "./look.js";
 import { ReedStepReadings } from "./reed-step-readings.js";
 import { reedStepsStyle } from "./reed-steps-style.js";
@@ -112,7 +113,7 @@ export class ReedSteps extends LitElement {
       .expected=${note.values}
       .unit=${this.unit}
       .text=${this.text}
-      @readings-taken=${(event: CustomEvent) => this.#onTaken(event, note)}
+      @readings-taken=${(event: ReadingsTakenEvent) => this.#onTaken(event, note)}
       @readings-put-off=${this.#putOff}
     ></reed-step-readings>`;
   }
@@ -157,11 +158,9 @@ export class ReedSteps extends LitElement {
     element?.focus();
   }
 
-  #onTaken(event: Event, { action, amount }: StepNotes): void {
+  #onTaken(event: ReadingsTakenEvent, { action, amount }: StepNotes): void {
     event.stopPropagation(); // these are the readings of a step, not of a table
-    const { readings } = event as unknown as {
-      readonly readings: Readonly<Record<FeatureId, readonly number[]>>;
-    };
+    const { readings } = event;
     this.doing = false;
     this.dispatchEvent(new StepDoneEvent(action.id, amount, readings));
   }

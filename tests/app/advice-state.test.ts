@@ -16,6 +16,7 @@ import { standIns } from "../../src/engine/stand-ins.js";
 import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import { english } from "../../src/reed/catalogue.js";
 import { deepFreeze } from "../../src/reed/deep-freeze.js";
+import { inOrder, placedReadings } from "../../src/reed/readings.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { targetRadius, targets } from "../../src/reed/targets.js";
 
@@ -258,7 +259,7 @@ describe("a step that was done", () => {
     expect(values["openingWidth"]).toBeCloseTo(expected["openingWidth"]!, 9);
     expect(values["spine"]).toBe(bittern.present.bench.values["spine"]);
     expect(steps).toEqual([[{ action: "roundFirstWire", amount: 2 }]]);
-    expect(after.present.readings).toEqual({ openingHeight: [1.2] });
+    expect(after.present.readings).toEqual(placedReadings({ openingHeight: [1.2] }));
   });
 
   test("is taken back by undo with its readings, and does not follow another reed", () => {
@@ -309,7 +310,11 @@ describe("a step that was done", () => {
     const { values } = after.present.bench;
     const read = run(
       after,
-      { type: "places-read", feature: "firstWire", readings: [values["firstWire"]!] },
+      {
+        type: "places-read",
+        feature: "firstWire",
+        readings: inOrder("firstWire", [values["firstWire"]!]),
+      },
       { type: "value-set", feature: "secondWire", value: values["secondWire"]! },
     );
     expect(read.present.bench.expected).toEqual(["openingWidth"]);

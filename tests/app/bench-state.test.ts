@@ -1,3 +1,5 @@
+import { placedReadings } from "../../src/reed/readings.js";
+import { gaugeErrors } from "../../src/app/gauge-errors.js";
 import { describe, expect, test } from "vitest";
 import {
   reduce,
@@ -260,7 +262,7 @@ describe("reeds and readings", () => {
     expect(valuesOf(state)["throatWidth"]).toBe(8.233);
     expect(valuesOf(state)["spine"]).toBe(0.55);
     expect(valuesOf(state)["tip"]).toBe(0.1);
-    expect(state.present.readings).toEqual(readings);
+    expect(state.present.readings).toEqual(placedReadings(readings));
     expect([state.present.bench.reed, state.present.bench.finished]).toEqual(["Mine", true]);
   });
 
@@ -268,8 +270,8 @@ describe("reeds and readings", () => {
     const readings = { throatWidth: [8.1, 8.2, 8.4], spine: [0.55] };
     const taken = run(start, { type: "readings-taken", fresh: false, reed: "", readings });
     const typed = run(taken, set("throatWidth", 8.5));
-    expect(typed.present.readings).toEqual({ spine: [0.55] });
-    expect(run(typed, undo).present.readings).toEqual(readings);
+    expect(typed.present.readings).toEqual(placedReadings({ spine: [0.55] }));
+    expect(run(typed, undo).present.readings).toEqual(placedReadings(readings));
   });
 
   test("moving the point forgets the readings of what it changed, and only of that", () => {
@@ -280,17 +282,18 @@ describe("reeds and readings", () => {
       move([0.2, 0.5, 0.3], "a"),
     );
     expect(state.present.bench.finished).toBe(true);
-    expect(state.present.readings).toEqual({ throatWidth: [8.1, 8.2, 8.4] });
+    expect(state.present.readings).toEqual(placedReadings({ throatWidth: [8.1, 8.2, 8.4] }));
   });
 
   test("three repeats make the point surer, or less sure, than the gauge's usual error", () => {
     const taken = (throatWidth: number[]) =>
-      viewBench(
-        run(start, { type: "readings-taken", fresh: false, reed: "", readings: { throatWidth } }),
-        english,
-      );
+      run(start, { type: "readings-taken", fresh: false, reed: "", readings: { throatWidth } });
+    const axis = (state: BenchState) => viewBench(state, english).ellipse!.semiAxes[0];
     const [near, apart] = [taken([8.5, 8.5, 8.5]), taken([7.5, 8.5, 9.5])];
-    expect(near.ellipse!.semiAxes[0]).toBeLessThan(apart.ellipse!.semiAxes[0]);
+    expect(axis(near)).toBeLessThan(axis(apart));
+    // Equal readings still leave what a gauge of 0.1 mm cannot show.
+    const { throatWidth } = gaugeErrors(bassoonModel, near.present.readings);
+    expect(throatWidth).toBeCloseTo(0.1 / Math.sqrt(12), 12);
   });
 });
 

@@ -10,6 +10,7 @@ import { momentBeside } from "../../src/app/moment-beside.js";
 import { sentenceText, english } from "../../src/reed/catalogue.js";
 import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
 import { deepFreeze } from "../../src/reed/deep-freeze.js";
+import { inOrder } from "../../src/reed/readings.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 
 const bittern = demoReeds.find(({ reed }) => reed === "Bittern")!;
@@ -23,7 +24,7 @@ const begin: BenchAction = { type: "set-started", reed: "My reed", wet: "soaked"
 const read = (feature: string, ...readings: number[]): BenchAction => ({
   type: "places-read",
   feature,
-  readings,
+  readings: inOrder(feature, readings),
 });
 
 describe("a reed that is not sound", () => {
@@ -50,8 +51,10 @@ describe("readings of the sheet", () => {
   test("are all kept, their mean is used, and undo brings the one before back", () => {
     const state = run(begin, read("wings", 0.24), read("wings", 0.24, 0.27));
     expect(state.present.bench.values["wings"]).toBe(0.255);
-    expect(state.present.readings["wings"]).toEqual([0.24, 0.27]);
-    expect(reduce(state, { type: "undo" }).present.readings["wings"]).toEqual([0.24]);
+    expect(state.present.readings["wings"]).toEqual(inOrder("wings", [0.24, 0.27]));
+    expect(reduce(state, { type: "undo" }).present.readings["wings"]).toEqual(
+      inOrder("wings", [0.24]),
+    );
     expect("wings" in reduce(state, read("wings")).present.bench.values).toBe(false);
   });
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
-import { readingsSummary } from "../../src/reed/repeats.js";
-import { placesOf, unevenness } from "../../src/reed/uneven.js";
+import { inOrder } from "../../src/reed/readings.js";
+import { unevenness } from "../../src/reed/uneven.js";
 
 // Limits: common practice, no source.
 test.each([
@@ -11,7 +11,7 @@ test.each([
   { feature: "spine", readings: [0.55, 0.6], spread: 0.05, limit: 0.03 },
   { feature: "bladeLength", readings: [27.2, 27.6], spread: 0.4, limit: 0.3 },
 ])("$feature that differ by $spread mm are uneven", ({ feature, readings, spread, limit }) => {
-  expect(unevenness(feature, readings)).toEqual({ spread, limit });
+  expect(unevenness(feature, inOrder(feature, readings))).toMatchObject({ spread, limit });
 });
 
 test.each([
@@ -27,37 +27,31 @@ test.each([
   { feature: "tip", readings: [0.08, 0.13], why: "no limit" },
   { feature: "hinging", readings: [0, 1], why: "no limit" },
 ])("$feature at $readings are even: $why", ({ feature, readings }) => {
-  expect(unevenness(feature, readings)).toBeUndefined();
+  expect(unevenness(feature, inOrder(feature, readings))).toBeUndefined();
 });
 
 test("Teal hides uneven wings behind a good mean, and no other demo reed has any", () => {
-  const uneven = demoReeds.filter(({ wingsSingly }) => unevenness("wings", wingsSingly ?? []));
+  const uneven = demoReeds.filter(({ wingsSingly }) =>
+    unevenness("wings", inOrder("wings", wingsSingly ?? [])),
+  );
   expect(uneven.map(({ reed }) => reed)).toEqual(["Teal"]);
 });
 
-test("places are quarters, blades or one", () => {
-  expect(
-    ["wings", "rails", "heart", "spine", "tip", "bladeLength", "throatWidth"].map(placesOf),
-  ).toEqual(["quarters", "quarters", "blades", "blades", "blades", "blades", "one"]);
+test("which place is largest is told where places are known, and only there", () => {
+  expect(unevenness("wings", inOrder("wings", [0.24, 0.23, 0.28, 0.24]))?.largest).toBe("backLeft");
+  expect(unevenness("heart", inOrder("heart", [0.45, 0.45, 0.49]))).toEqual({
+    spread: 0.04,
+    limit: 0.03,
+  });
 });
 
-// Example by hand: 2, 4, 6 have the mean 4 and s² = (4 + 0 + 4)/2 = 4, so s/√3 = 2/√3.
-test("three repeats give the mean and its standard error", () => {
-  const { mean, gaugeError } = readingsSummary("throatWidth", [2, 4, 6]);
-  expect(mean).toBe(4);
-  expect(gaugeError).toBeCloseTo(2 / Math.sqrt(3), 14);
+test("the scatter of repeats is no unevenness", () => {
+  const front = [0.43, 0.47].map((value) => ({ place: "frontBlade" as const, value }));
+  expect(unevenness("heart", [...front, { place: "backBlade", value: 0.46 }])).toBeUndefined();
 });
 
-test("two repeats say nothing about their scatter", () => {
-  expect(readingsSummary("throatWidth", [2, 6])).toEqual({ mean: 4 });
-});
-
-test.each(["wings", "rails"])("four places of the %s are no repeats", (feature) => {
-  expect(Object.keys(readingsSummary(feature, [0.2, 0.3, 0.2, 0.3]))).toEqual(["mean"]);
-});
-
-test("no reading, or one that is no number, is an error that names the feature", () => {
-  expect(() => readingsSummary("tip", [])).toThrow("readingsSummary: tip reads []");
-  expect(() => readingsSummary("tip", [0.1, NaN])).toThrow(RangeError);
-  expect(() => unevenness("wings", [0.1, Infinity])).toThrow("unevenness: wings reads Infinity mm");
+test("a reading that is no number is an error that names the feature", () => {
+  expect(() => unevenness("wings", inOrder("wings", [0.1, Infinity]))).toThrow(
+    "unevenness: wings reads Infinity mm",
+  );
 });
