@@ -1,11 +1,12 @@
 import { bladeSurface, type BladeRecipe } from "../acoustics/blade.js";
-import { centreBlend } from "../engine/blend.js";
+import { centreBlend, type Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { allRoundValues } from "../reed/bench.js";
 import type { Catalogue } from "../reed/catalogue.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import { targetOf } from "../reed/targets.js";
 import type { LengthUnit } from "../reed/units.js";
+import { wholeMove, wholeShares } from "../reed/whole-shares.js";
 import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
 
@@ -19,9 +20,9 @@ export interface DrawnRow {
 export function triangleRows(state: BenchState, view: BenchView, text: Catalogue): DrawnRow[] {
   const { bench } = state.present;
   const words = text.table;
-  const row = (name: string, shares: readonly number[]): DrawnRow => ({
+  const row = (name: string, blend: Blend): DrawnRow => ({
     name,
-    cells: shares.map((share) => text.percent(share)),
+    cells: wholeShares(blend).map((share) => text.percent(share)),
   });
   const rows = [row(words.centre, centreBlend)];
   const { placed, comparison } = view;
@@ -54,7 +55,7 @@ function pullRows({ model }: BenchState, { chain }: BenchView, text: Catalogue):
   const labels = new Map([...model.groups, ...model.features].map(({ id, label }) => [id, label]));
   return chain.map(({ id, from, to }) => ({
     name: text.table.pull(labels.get(id)!),
-    cells: [0, 1, 2].map((k) => text.signedPoints(to[k]! - from[k]!)),
+    cells: wholeMove([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).map(text.signedPoints),
   }));
 }
 

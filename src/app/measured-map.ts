@@ -1,6 +1,6 @@
-import { compileModel, type BlendMap } from "../engine/compile.js";
+import { tryCompile, type BlendMap } from "../engine/compile.js";
 import type { Bench } from "../reed/bench.js";
-import type { FeatureId, ReedModel, Values } from "../engine/model.js";
+import type { ReedModel, Values } from "../engine/model.js";
 
 // A drag asks for the same few maps at every move (the reed's, the one before, the pinned one): the last ones are kept.
 const kept = new Map<string, BlendMap | undefined>();
@@ -13,17 +13,8 @@ export function mapFor(model: ReedModel, values: Values): BlendMap | undefined {
   const key = measured.join(" ");
   if (keptModel !== model || (kept.size >= mostKept && !kept.has(key))) kept.clear();
   keptModel = model;
-  if (!kept.has(key)) kept.set(key, compileOrNot(model, measured));
+  if (!kept.has(key)) kept.set(key, tryCompile(model, { features: measured }));
   return kept.get(key);
-}
-
-function compileOrNot(model: ReedModel, features: readonly FeatureId[]): BlendMap | undefined {
-  try {
-    return compileModel(model, { features });
-  } catch (error) {
-    if (error instanceof RangeError) return undefined; // too few features to tell the purposes apart
-    throw error;
-  }
 }
 
 /** Whether the reed has failed a look at its soundness that nobody overruled: it is at no place of the triangle. */

@@ -1,6 +1,7 @@
 import { blendDistance, type Blend } from "../engine/blend.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import type { Catalogue } from "../reed/catalogue.js";
+import { wholeShares } from "../reed/whole-shares.js";
 import { doubtLeast } from "../reed/sentence.js";
 import { targetRadius, type Target } from "../reed/targets.js";
 
@@ -27,8 +28,6 @@ export function targetLine(
     0,
   );
   // As they stand on the screen: the difference is that of the two numbers that are told.
-  const [now, wanted] = [place[most]!, target.blend[most]!].map(
-    (one) => Math.round(100 * one) / 100,
-  );
-  return text.target.distance(part, order[most]!, now!, wanted!);
+  const [now, wanted] = [wholeShares(place)[most]!, wholeShares(target.blend)[most]!];
+  return text.target.distance(part, order[most]!, now, wanted);
 }

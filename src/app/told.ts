@@ -1,11 +1,10 @@
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { targetOf } from "../reed/targets.js";
+import { sharesText } from "../reed/whole-shares.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
 import { viewBench } from "./bench-view.js";
 import { toldAdvice } from "./told-advice.js";
 import { targetLine } from "./target-line.js";
-
-const order = ["high", "low", "loud"] as const;
 
 /**
  * What a screen reader hears of an action: of a target how far it is, of a moved point its shares and the sentence,
@@ -14,8 +13,6 @@ const order = ["high", "low", "loud"] as const;
 export function told(state: BenchState, action: BenchAction, text: Catalogue): string {
   const { bench } = state.present;
   const { placed, sentence, doubt = 0, comparison } = viewBench(state, text);
-  const shares = (blend: readonly number[]): string =>
-    text.shares.all(order.map((id, k) => ({ id, share: text.percent(blend[k]!) })));
   switch (action.type) {
     case "target-set":
     case "aim-moved": {
@@ -23,7 +20,9 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
       if (!target) return text.target.noneNow;
       const line = placed ? targetLine(target, { raw: placed.raw, doubt }, text) : "";
       const where =
-        action.type === "aim-moved" ? `${text.target.ownShares}: ${shares(target.blend)}` : "";
+        action.type === "aim-moved"
+          ? `${text.target.ownShares}: ${sharesText(target.blend, text)}`
+          : "";
       return [where, line, target.why].filter((part) => part !== "").join(" ");
     }
     case "reed-worked": {
@@ -54,7 +53,9 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
       return `${text.bar.travelled[action.type](left)} ${line || sentenceText(sentence)}`;
     }
     case "point-moved":
-      return placed ? `${shares(placed.blend)} ${sentenceText(sentence)}` : sentenceText(sentence);
+      return placed
+        ? `${sharesText(placed.blend, text)} ${sentenceText(sentence)}`
+        : sentenceText(sentence);
     case "stand-ins-asked":
     case "stand-in-tried":
     case "trial-kept":

@@ -7,6 +7,7 @@ import type { ReedModel, Values } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { demoReadings } from "../reed/demo-readings.js";
 import { triangleWords, type TriangleWords } from "../reed/triangle-words.js";
+import { sharesText } from "../reed/whole-shares.js";
 import type { AimPickedEvent, BlendPickedEvent } from "../widgets/events.js";
 import { EmbeddedElement } from "./embedded-element.js";
 import {
@@ -263,9 +264,7 @@ export class EmbeddedReed extends EmbeddedElement {
   protected wordsOf(_action: BenchAction): string {
     const { placed } = this.view;
     if (!placed) return this.text.triangle.noPoint;
-    const order = ["high", "low", "loud"] as const;
-    const rows = order.map((id, k) => ({ id, share: this.text.percent(placed.blend[k]!) }));
-    return this.text.shares.all(rows);
+    return sharesText(placed.blend, this.text);
   }
 
   /** Another recipe is shown from now on. */

@@ -30,6 +30,9 @@ export interface BlendMap {
   readonly condition: number;
 }
 
+/** The features cannot tell the three purposes apart. */
+class InseparableError extends RangeError {}
+
 /** Above this the features do not separate the purposes: opening height and width alone, for instance. */
 const greatestCondition = 50;
 
@@ -61,7 +64,7 @@ export function compileModel(
   if (!(condition <= greatestCondition)) {
     const names = features.map((feature) => feature.id).join(", ") || "(none)";
     const told = Number.isFinite(condition) ? condition.toFixed(0) : "infinite";
-    throw new RangeError(
+    throw new InseparableError(
       `compileModel: features ${names} cannot separate the three purposes ` +
         `(condition number ${told}; allowed: at most ${greatestCondition})`,
     );
@@ -82,6 +85,21 @@ export function compileModel(
     condition,
     ...affine(mapped),
   };
+}
+
+/**
+ * The map as `compileModel` makes it, or undefined when the features cannot separate the purposes: too few of them
+ * were measured, say.
+ *
+ * Throws  RangeError for everything else that `compileModel` refuses.
+ */
+export function tryCompile(...asked: Parameters<typeof compileModel>): BlendMap | undefined {
+  try {
+    return compileModel(...asked);
+  } catch (error) {
+    if (error instanceof InseparableError) return undefined;
+    throw error;
+  }
 }
 
 function chosenFeatures(model: ReedModel, ids?: readonly FeatureId[]): readonly Feature[] {

@@ -1,6 +1,6 @@
 import { certaintyEllipse, type CertaintyOptions } from "./certainty.js";
 import { requireKeyed } from "./check.js";
-import { compileModel } from "./compile.js";
+import { tryCompile } from "./compile.js";
 import type { FeatureId, ReedModel } from "./model.js";
 
 /** What one more reading would do. */
@@ -53,11 +53,8 @@ function areaWith(
   features: readonly FeatureId[],
   options: CertaintyOptions,
 ): number {
-  try {
-    const [major, minor] = certaintyEllipse(compileModel(model, { features }), options).semiAxes;
-    return Math.PI * major * minor;
-  } catch (error) {
-    if (error instanceof RangeError && /cannot separate/.test(error.message)) return Infinity;
-    throw error;
-  }
+  const map = tryCompile(model, { features });
+  if (!map) return Infinity;
+  const [major, minor] = certaintyEllipse(map, options).semiAxes;
+  return Math.PI * major * minor;
 }

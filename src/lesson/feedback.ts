@@ -1,3 +1,4 @@
+import { wholeShares } from "../reed/whole-shares.js";
 import type { BlendMap } from "../engine/compile.js";
 import { pullDirection } from "../engine/direction.js";
 import type { RecipeDifference } from "../engine/differences.js";
@@ -178,7 +179,8 @@ function onRecipe(mark: RecipeMark, { from }: ExerciseView, telling: Telling): F
 
 function onRead(mark: ReadMark, telling: Telling): Feedback {
   const { read: words } = telling.text.lessons.feedback;
-  const rows = order.map((id, k) => ({ id, share: mark.truth[k]! }));
+  const truth = wholeShares(mark.truth);
+  const rows = order.map((id, k) => ({ id, share: truth[k]! }));
   if (mark.right) return graded("right", [words.all, words.truth(rows)], telling);
   const wrong = order.filter((_, k) => !mark.each[k]);
   const slip = mark.slip ? words.slips[mark.slip] : words.wrongOnes(wrong);

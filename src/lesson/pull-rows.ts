@@ -1,5 +1,6 @@
 import type { RecipeDifference } from "../engine/differences.js";
 import type { FeatureId, Triple } from "../engine/model.js";
+import { wholeParts } from "../reed/whole-shares.js";
 
 /** What one change did to the point, in whole tenths of a per cent. */
 export interface PullRow {
@@ -37,14 +38,7 @@ export function pullRows(pulls: readonly RecipeDifference[]): PullRows {
   return { rows, sum };
 }
 
-/** A move in whole tenths of a per cent that sums to 0: what is left of rounding goes to the greatest remainder. */
-function roundedTenths(move: Triple): Triple {
-  const exact = move.map((share) => share * 1000);
-  const whole = exact.map(Math.round);
-  const left = whole.reduce((total, one) => total + one, 0);
-  if (left !== 0) {
-    const off = exact.map((one, k) => (whole[k]! - one) * Math.sign(left));
-    whole[off.indexOf(Math.max(...off))]! -= left;
-  }
-  return [whole[0]! + 0, whole[1]! + 0, whole[2]! + 0];
+/** A move in whole tenths of a per cent that sums to 0. */
+function roundedTenths([high, low, loud]: Triple): Triple {
+  return wholeParts([high * 1000, low * 1000, loud * 1000], 0);
 }

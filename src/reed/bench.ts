@@ -81,6 +81,9 @@ export const pageNames = ["measure", "bench", "plan", "lip", "lessons"] as const
 
 const wetNames = ["soaked", "dry"] as const;
 
+const longestName = 80;
+const loneSurrogate = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
+
 const unitNames: readonly LengthUnit[] = ["mm", "in", "thou"];
 
 /**
@@ -117,7 +120,7 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
   ];
   return parts
     .filter(([, value]) => value !== "")
-    .map(([key, value]) => `${key}=${encodeURIComponent(value!)}`)
+    .map(([key, value]) => `${key}=${encodeURIComponent(value!.replace(loneSurrogate, ""))}`)
     .join("&");
 }
 
@@ -201,8 +204,9 @@ function splitFields(text: string, { words, problems }: Telling): Map<string, st
   return fields;
 }
 
+/** A name, cut to length; half a sign, at the cut or in the link, cannot be written into an address. */
 function readName(text: string | undefined): string {
-  return (text ?? "").slice(0, 80);
+  return (text ?? "").slice(0, longestName).replace(loneSurrogate, "");
 }
 
 /** Two shares in whole thousandths; the third is what they leave. */

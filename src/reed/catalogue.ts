@@ -57,6 +57,7 @@ function formatOf(decimals: number): Intl.NumberFormat {
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
     useGrouping: false,
+    signDisplay: "negative",
   });
   formats.set(decimals, made);
   return made;

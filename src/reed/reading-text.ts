@@ -20,11 +20,15 @@ export function readingText(
   const decimals = unitDecimals(feature, unit);
   if (!exact) return text.number(shown, decimals);
   const most = feature.unit === "mm" ? { mm: 3, in: 4, thou: 1 }[unit] : 3;
-  const fine = text.number(shown, Math.max(decimals, most));
   // 27.650 is 27.65: zeros behind the usual digits say nothing.
-  const point = fine.indexOf(".");
-  const keep = point < 0 ? fine.length : point + 1 + decimals;
-  return fine.slice(0, keep) + fine.slice(keep).replace(/0+$/, "");
+  let needed = Math.max(decimals, most);
+  while (needed > decimals && isWhole(shown, needed - 1, most)) needed -= 1;
+  return text.number(shown, needed);
+}
+
+/** Whether a number has no more decimals than this many, of those that are shown at most. */
+function isWhole(value: number, decimals: number, most: number): boolean {
+  return Number(value.toFixed(decimals)) === Number(value.toFixed(most));
 }
 
 /** The sign behind a feature's value: mm, in, thou, or nothing. */

@@ -2,6 +2,7 @@ import { LitElement, css, html, nothing } from "lit";
 import type { Blend } from "../engine/blend.js";
 import type { CertaintyEllipse } from "../engine/certainty.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
+import { wholeShares } from "../reed/whole-shares.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { look } from "./look.js";
 
@@ -54,7 +55,7 @@ export class ReedCertainty extends LitElement {
     const { blend, ellipse, gaugeEllipse, text } = this;
     if (!blend || !ellipse || !gaugeEllipse) return nothing;
     const words = text.certainty;
-    const inside = nearestBlend(blend);
+    const inside = wholeShares(nearestBlend(blend));
     const rows = order.map((id, k) => ({
       id,
       share: text.percent(inside[k]!),

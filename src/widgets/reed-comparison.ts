@@ -7,6 +7,7 @@ import { pullDirection } from "../engine/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
+import { wholeShares } from "../reed/whole-shares.js";
 import { look } from "./look.js";
 
 const order: readonly Purpose[] = ["high", "low", "loud"];
@@ -194,7 +195,8 @@ export class ReedComparison extends LitElement {
     const words = text.compare;
     if (!pinned.blend) return words.notPlaced(pinned.name);
     if (!mine.blend) return words.notPlaced(mine.name);
-    const [here, there] = [nearestBlend(mine.blend), nearestBlend(pinned.blend)];
+    const here = wholeShares(nearestBlend(mine.blend));
+    const there = wholeShares(nearestBlend(pinned.blend));
     const gaps = order
       .map((id, k) => ({ id, gap: here[k]! - there[k]! }))
       .filter(({ gap }) => Math.abs(gap) >= 0.005)

@@ -2,6 +2,7 @@ import { LitElement, css, html } from "lit";
 import { withShare, type Blend } from "../engine/blend.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { triangleWords, type TriangleWords } from "../reed/triangle-words.js";
+import { wholeShares } from "../reed/whole-shares.js";
 import { BlendPickedEvent, GestureEndedEvent } from "./events.js";
 import { look } from "./look.js";
 
@@ -83,8 +84,13 @@ export class ReedShares extends LitElement {
     this.name = "";
   }
 
+  /** The shares as they are told: whole per cents that sum to 100. */
+  get #shown(): Blend | undefined {
+    return this.blend && wholeShares(nearestBlend(this.blend));
+  }
+
   override render() {
-    const inside = this.blend && nearestBlend(this.blend);
+    const inside = this.#shown;
     return html`<fieldset ?disabled=${!inside}>
       <legend class="unseen">${this.name || this.text.shares.title}</legend>
       ${order.map((id, k) => this.#row(id, k as 0 | 1 | 2, inside?.[k]))}
@@ -121,7 +127,7 @@ export class ReedShares extends LitElement {
 
   /** What was typed or dragged gives way to the shares as they are, even where these have not changed. */
   override updated(): void {
-    const inside = this.blend && nearestBlend(this.blend);
+    const inside = this.#shown;
     const fields = this.renderRoot.querySelectorAll("input");
     fields.forEach((field, i) => {
       const share = inside?.[Math.floor(i / 2)];

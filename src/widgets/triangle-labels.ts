@@ -4,6 +4,7 @@ import { blendToPoint, type Frame } from "../engine/frame.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { round, type TriangleLayout } from "../drawing/triangle-layout.js";
 import type { TriangleWords } from "../reed/triangle-words.js";
+import { wholeShares } from "../reed/whole-shares.js";
 
 /** Width of a letter of the corners' names, in em. */
 export const cornerLetter = 0.6;
@@ -17,7 +18,7 @@ export function cornerLabels(
   em: number,
   text: TriangleWords,
 ): SVGTemplateResult[] {
-  const near = blend && nearestBlend(blend);
+  const near = blend && wholeShares(nearestBlend(blend));
   return order.map((id, k) => {
     const { x, y, anchor } = labels[k]!;
     const share = near ? text.percent(near[k]!) : "";

@@ -4,6 +4,7 @@ import type { Layer } from "../reed/bench.js";
 import type { TriangleWords } from "../reed/triangle-words.js";
 import type { DrawnTarget } from "./triangle-layers.js";
 import type { DrawnReed } from "./triangle-point.js";
+import { wholeShares } from "../reed/whole-shares.js";
 
 const order = ["high", "low", "loud"] as const;
 
@@ -24,7 +25,9 @@ export function describeTriangle(drawn: Drawn, text: TriangleWords): string {
   const { blend, target, pinned } = drawn;
   const words = text.triangle;
   const shares = (one: Blend): string =>
-    order.map((id, k) => `${text.percent(one[k]!)} ${text.purposes[id]}`).join(", ");
+    wholeShares(one)
+      .map((share, k) => `${text.percent(share)} ${text.purposes[order[k]!]}`)
+      .join(", ");
   const near = blend && nearestBlend(blend);
   const parts = [
     `${words.title}.`,

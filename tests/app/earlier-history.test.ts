@@ -15,13 +15,16 @@ function restored(name: string) {
 }
 
 describe("a history entry of an earlier version", () => {
-  test.each(entries)("“$name” brings every reading back, with its value unchanged", ({ name, state }) => {
-    const { readings, problems } = restored(name);
-    const values = Object.fromEntries(
-      Object.entries(readings).map(([id, all]) => [id, all.map(({ value }) => value)]),
-    );
-    expect({ values, problems }).toEqual({ values: state.beside.readings, problems: [] });
-  });
+  test.each(entries)(
+    "“$name” brings every reading back, with its value unchanged",
+    ({ name, state }) => {
+      const { readings, problems } = restored(name);
+      const values = Object.fromEntries(
+        Object.entries(readings).map(([id, all]) => [id, all.map(({ value }) => value)]),
+      );
+      expect({ values, problems }).toEqual({ values: state.beside.readings, problems: [] });
+    },
+  );
 
   test("gives its readings the places of the sheet, and the sheet back as it was", () => {
     const { readings, sheet } = restored("measured");

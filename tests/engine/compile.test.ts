@@ -1,3 +1,4 @@
+import { tryCompile } from "../../src/engine/compile.js";
 import { describe, expect, test } from "vitest";
 import { bassoonModel, compileModel, pulls, type ReedModel } from "../../src/lib/engine.js";
 import { greatestGap } from "./mixed-reeds.js";
@@ -9,6 +10,18 @@ const pullOf = (features: readonly string[] | undefined, id: string): readonly n
   const map = features ? compileModel(bassoonModel, { features }) : whole;
   return pulls(map).find(({ feature }) => feature === id)?.perUnit ?? [];
 };
+
+test("a try is undefined for features that cannot separate the purposes, and for nothing else", () => {
+  expect(tryCompile(bassoonModel, { features: ["openingHeight", "openingWidth"] })).toBeUndefined();
+  const features = ["throatWidth", "tipWidth", "spine"];
+  expect(tryCompile(bassoonModel, { features })?.features).toEqual(features);
+  expect(() => tryCompile(bassoonModel, { features: ["reedness"] })).toThrow(
+    /"reedness" is not in/,
+  );
+  const flat = { ...bassoonModel.features[0]!, corners: { high: 1, low: 1, loud: 1 } };
+  const [, ...others] = bassoonModel.features;
+  expect(() => tryCompile({ ...bassoonModel, features: [flat, ...others] })).toThrow(RangeError);
+});
 
 describe("features that cannot separate the purposes are an error that names them", () => {
   test("opening height and width alone", () => {

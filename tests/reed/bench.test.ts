@@ -152,6 +152,28 @@ describe("a bench as one line of text", () => {
     );
   });
 
+  test("whatever name a link brings, the bench can be written into an address again", () => {
+    const anyName = fc.oneof(
+      fc.string({ unit: "binary", maxLength: 100 }),
+      fc
+        .array(fc.integer({ min: 0, max: 0xffff }), { maxLength: 90 })
+        .map((units) => String.fromCharCode(...units)),
+    );
+    fc.assert(
+      fc.property(anyName, anyName, (reed, raw) => {
+        for (const text of [encode({ ...fresh, reed }), `v=1&model=bassoon&reed=${raw}`]) {
+          const { bench } = decode(text);
+          expect(decode(encode(bench)).bench).toEqual(bench);
+        }
+      }),
+      { seed, numRuns: 500 },
+    );
+    const name = `${"a".repeat(79)}\u{1F426}`;
+    const { bench } = decode(`v=1&model=bassoon&reed=${encodeURIComponent(name)}`);
+    expect(bench.reed).toBe("a".repeat(79));
+    expect(encode(bench)).toContain(`reed=${"a".repeat(79)}&`);
+  });
+
   test("of the first bench is short and plain", () => {
     expect(encode(fresh)).toBe(
       "v=1&model=bassoon&values=27300.15000.8567.747.933.463.227.563.387.107.147.533.1233.11933&layers=certainty",
