@@ -6,6 +6,9 @@ export interface Told {
   readonly beside: unknown;
 }
 
+/** Browsers that refuse too many changes count them over half a minute, ms. */
+const retryAfter = 10_000;
+
 /** The address bar as the bench's compact form: told after the fact, asked only on opening and when a link is followed. */
 export class AddressBar {
   readonly #window: Window;
@@ -62,16 +65,42 @@ export class AddressBar {
 
   readonly #flush = (): void => {
     this.#rest.clear();
-    if (!this.#pending) return;
-    const told = this.#pending();
-    this.#pending = undefined;
-    this.#written = told.code;
+    const make = this.#pending;
+    if (!make) return;
+    const told = make();
     try {
-      this.#window.history.replaceState(told, "", `#${told.code}`);
-    } catch {
-      // A page without an origin of its own, in a sandbox, may not change its address: then no address tells the state.
+      this.#write(told);
+      this.#written = told.code;
+      this.#pending = undefined;
+    } catch (error) {
+      this.#refused(error);
     }
   };
+
+  #write(told: Told): void {
+    const { history } = this.#window;
+    const address = `#${told.code}`;
+    try {
+      history.replaceState(told, "", address);
+    } catch (error) {
+      if (!(error instanceof DOMException && error.name === "DataCloneError")) throw error;
+      console.warn(
+        "Reedpoint: what lies beside the address cannot be kept through a reload.",
+        error,
+      );
+      history.replaceState({ code: told.code }, "", address);
+    }
+  }
+
+  /** What was not written waits and is tried again; a page without an origin of its own may never change its address. */
+  #refused(error: unknown): void {
+    if (this.#window.origin === "null") {
+      this.#pending = undefined;
+      return;
+    }
+    console.warn("Reedpoint: the address could not be changed; it is tried again.", error);
+    this.#rest.set(retryAfter);
+  }
 
   /** Writes at once what was told: a reload that a script begins reads the address before the page hears of it. */
   settle(): void {

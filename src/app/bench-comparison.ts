@@ -4,6 +4,7 @@ import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import { ReedComparison } from "../widgets/reed-comparison.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { reedName } from "./bench-reed.js";
 import type { Shown } from "./bench-words.js";
 
 define("reed-comparison", ReedComparison);
@@ -58,7 +59,7 @@ export class BenchComparison extends LitElement {
     return html`<section aria-label=${text.compare.pinned(name(pinned.reed))}>
       <reed-comparison
         .model=${state.model}
-        .mine=${{ name: name(bench.reed), values: bench.values, blend: placed?.raw }}
+        .mine=${{ name: reedName({ model: state.model, bench }, text), values: bench.values, blend: placed?.raw }}
         .pinned=${{ name: name(pinned.reed), values: pinned.values, blend }}
         .differences=${differences}
         .onlyOne=${onlyOne}

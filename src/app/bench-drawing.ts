@@ -7,6 +7,7 @@ import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import { ReedDrawing } from "../widgets/reed-drawing.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { reedName } from "./bench-reed.js";
 import { PictureButtons } from "./picture-buttons.js";
 
 define("reed-drawing", ReedDrawing);
@@ -80,7 +81,7 @@ export class BenchDrawing extends LitElement {
     // Two reeds lie one above the other, tips in one line: so lengths and widths compare at a glance.
     return html`<h2>${text.drawing.title}</h2>
       <figure>
-        ${pinned ? html`<figcaption>${bench.reed || text.bar.allRound}</figcaption>` : nothing}
+        ${pinned ? html`<figcaption>${reedName(this, text)}</figcaption>` : nothing}
         ${this.#drawing(bench.values, pinned !== undefined || this.lying, "mine")}
       </figure>
       ${
@@ -118,7 +119,7 @@ export class BenchDrawing extends LitElement {
 
   readonly #picture = (): SVGSVGElement => this.#mine.picture;
   readonly #pictureWords = (): PictureWords => ({
-    title: this.bench.reed || this.text.bar.allRound,
+    title: reedName(this, this.text),
     description: this.#mine.description,
   });
 

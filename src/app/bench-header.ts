@@ -2,11 +2,18 @@ import { LitElement, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
+import { ListWalk } from "../widgets/list-walk.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 import { benchHeaderStyle } from "./bench-header-style.js";
 import type { BenchAction } from "./bench-state.js";
 import type { Theme } from "./theme.js";
+
+// Values of the list of reeds: none of them can be a name that somebody has given.
+const present = "present";
+const allRound = "all-round";
+const empty = "empty";
+const demo = (reed: string): string => `demo ${reed}`;
 
 /** Another look was chosen. */
 export class ThemePickedEvent extends Event {
@@ -54,6 +61,7 @@ export class BenchHeader extends LitElement {
   declare compact: boolean;
   /** On a page where the reed of the bench is not in sight. */
   declare reedless: boolean;
+  readonly #walk = new ListWalk(this, (value) => this.#open(value));
 
   constructor() {
     super();
@@ -165,23 +173,48 @@ export class BenchHeader extends LitElement {
 
   #reedChoice() {
     const words = this.text.bar;
-    const { reed } = this;
-    const known = reed === "" || demoReeds.some((one) => one.reed === reed);
-    const changed =
-      known && !this.unchanged ? words.changed(reed === "" ? words.allRound : reed) : "";
+    const { reed, unchanged } = this;
+    const isShipped = reed === "" || demoReeds.some((one) => one.reed === reed);
+    const own = isShipped && unchanged ? undefined : reed || words.allRound;
     const option = (value: string, label: string) =>
-      html`<option value=${value} .selected=${live(!changed && value === reed)}>${label}</option>`;
-    return html`<label class="choice"
-      ><span class=${this.compact ? "unseen" : "label"}>${words.reed}</span>
-      <select @change=${this.#onReed}>
-        ${changed ? html`<option value="changed" .selected=${live(true)}>${changed}</option>` : nothing}
-        ${known ? nothing : option(reed, reed)} ${option("", words.allRound)}
-        <option value="empty">${words.emptyReed}</option>
-        <optgroup label=${words.demo}>
-          ${demoReeds.map((one) => option(one.reed, one.reed))}
-        </optgroup>
-      </select></label
+      html`<option value=${value} .selected=${live(value === (this.#walk.walked ?? this.#present))}>
+        ${label}
+      </option>`;
+    return html`<span class="choice" @focusout=${this.#onChoiceLeft}
+      ><label
+        ><span class=${this.compact ? "unseen" : "label"}>${words.reed}</span>
+        <select
+          aria-describedby="walk-help"
+          @change=${this.#walk.onChange}
+          @keydown=${this.#walk.onKey}
+          @pointerdown=${this.#walk.onPointer}
+        >
+          ${own === undefined ? nothing : option(present, isShipped ? words.changed(own) : own)}
+          ${option(allRound, words.allRound)} ${option(empty, words.emptyReed)}
+          <optgroup label=${words.demo}>
+            ${demoReeds.map((one) => option(demo(one.reed), one.reed))}
+          </optgroup>
+        </select></label
+      ><span id="walk-help" class="unseen">${words.walkHelp}</span> ${
+        this.#walk.walked === undefined
+          ? nothing
+          : html`<button class="open" @click=${this.#walk.choose}>${words.openReed}</button>`
+      }</span
     >`;
+  }
+
+  /** The value of the reed that is on the bench. */
+  get #present(): string {
+    const { reed, unchanged } = this;
+    if (!unchanged) return present;
+    if (reed === "") return allRound;
+    return demoReeds.some((one) => one.reed === reed) ? demo(reed) : present;
+  }
+
+  /** Whoever goes on without choosing has only looked. */
+  #onChoiceLeft({ relatedTarget, currentTarget }: FocusEvent): void {
+    const isInside = (currentTarget as Element).contains(relatedTarget as Node | null);
+    if (!isInside) this.#walk.leave();
   }
 
   #themeChoice() {
@@ -212,17 +245,15 @@ export class BenchHeader extends LitElement {
     this.#ask("recipe-asked");
   }
 
-  #onReed(event: Event): void {
-    const reed = (event.target as HTMLSelectElement).value;
-    const demo = demoReeds.find((one) => one.reed === reed);
-    if (demo) {
-      const readings = demo.wingsSingly ? { wings: demo.wingsSingly } : {};
-      this.#act({ type: "reed-loaded", reed, values: demo.readings, readings });
-    } else if (reed === "empty") {
+  #open(value: string): void {
+    if (value === allRound) this.#act({ type: "reset" });
+    if (value === empty)
       this.#act({ type: "reed-loaded", reed: this.text.bar.ownReed, values: {} });
-    } else if (reed === "") {
-      this.#act({ type: "reset" });
-    }
+    const found = demoReeds.find(({ reed }) => demo(reed) === value);
+    if (!found) return;
+    const { reed, readings: values, wingsSingly } = found;
+    const readings = wingsSingly ? { wings: wingsSingly } : {};
+    this.#act({ type: "reed-loaded", reed, values, readings });
   }
 
   #onTheme(event: Event): void {

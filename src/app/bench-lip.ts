@@ -14,6 +14,7 @@ import type {
 import { look } from "../widgets/look.js";
 import { ReedLip, type NamedReed } from "../widgets/reed-lip.js";
 import { BenchActionEvent } from "./bench-action-event.js";
+import { reedName } from "./bench-reed.js";
 import type { BenchState } from "./bench-state.js";
 
 define("lip-panel", ReedLip);
@@ -117,9 +118,10 @@ export class BenchLip extends LitElement {
 
   #compare(pinned: string | undefined) {
     const text = withLip(this.text);
-    const { bench } = this.state.present;
+    const { model, present } = this.state;
+    const { bench } = present;
     return html`<p class="compare">
-      <strong>${text.lip.panel.mine(bench.reed || text.bar.allRound)}</strong>
+      <strong>${text.lip.panel.mine(reedName({ model, bench }, text))}</strong>
       ${
         pinned !== undefined
           ? html`<span>${text.compare.pinned(pinned || text.bar.allRound)}</span>

@@ -100,7 +100,7 @@ export class BenchPlace extends LitElement {
       aria-label=${text.triangle.title}
     >
       <h1 class="printOnly">
-        ${this.#name}${isDemo(bench.reed) ? html` <small>${text.bar.inventedMark}</small>` : nothing}
+        ${view.name}${isDemo(bench.reed) ? html` <small>${text.bar.inventedMark}</small>` : nothing}
       </h1>
       <triangle-plane
         .blend=${view.placed?.raw}
@@ -126,10 +126,6 @@ export class BenchPlace extends LitElement {
     </section>`;
   }
 
-  get #name(): string {
-    return this.bench.reed || this.text.bar.allRound;
-  }
-
   get #triangle(): ReedTriangle {
     return this.renderRoot.querySelector<ReedTriangle>("triangle-plane")!;
   }
@@ -142,6 +138,6 @@ export class BenchPlace extends LitElement {
   /** What a file of the triangle says of itself. */
   get pictureWords(): PictureWords {
     const description = `${this.#triangle.fileDescription} ${sentenceText(this.view.sentence)}`;
-    return { title: this.#name, description };
+    return { title: this.view.name, description };
   }
 }

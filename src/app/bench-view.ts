@@ -2,6 +2,7 @@ import { certaintyEllipse, type CertaintyEllipse } from "../engine/certainty.js"
 import type { FeatureId, Values } from "../engine/model.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
 import { describeReed } from "../reed/sentence.js";
+import { reedName } from "./bench-reed.js";
 import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
 import { gaugeErrors } from "./gauge-errors.js";
@@ -12,6 +13,8 @@ import { unsoundText } from "./unsound-text.js";
 
 /** Everything that the bench shows and does not store: computed from the state. */
 export interface BenchView extends PlaceView {
+  /** What the reed is called. */
+  readonly name: string;
   /** Greatest standard deviation of a share; absent without a place. */
   readonly doubt?: number;
   readonly gaugeEllipse?: CertaintyEllipse;
@@ -35,11 +38,13 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const isStopped = isUnsound(present.bench);
   const seen: PlaceView = isStopped ? { pulls: [], chain: [] } : viewPlace(state, reachOf);
   const { map, placed, ellipse } = seen;
+  const name = reedName({ model, bench: present.bench }, text);
   const comparison = pinned ? { comparison: compareReeds(model, values, pinned) } : {};
   if (!map || !placed || !ellipse)
     return {
       ...seen,
       ...comparison,
+      name,
       earlier: {},
       sentence: isStopped
         ? [unsoundText(present.bench, text)]
@@ -50,6 +55,7 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
   return {
     ...seen,
     ...comparison,
+    name,
     doubt,
     // Only words ask for these two, and words have their own pace.
     get gaugeEllipse() {

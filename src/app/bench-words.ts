@@ -65,7 +65,9 @@ export class BenchWords extends LitElement {
     const { text } = this;
     const { state, view } = this.shown;
     const { bench } = state.present;
-    const story = isUnchanged(state) ? demoReeds.find((one) => one.reed === bench.reed) : undefined;
+    const story = isUnchanged({ model: state.model, bench })
+      ? demoReeds.find((one) => one.reed === bench.reed)
+      : undefined;
     return html`
       <p class="stopped" ?hidden=${!view.placed}>${stoppedLine(state.model, bench, view, text)}</p>
       <reed-sentence .sentence=${view.sentence}></reed-sentence>

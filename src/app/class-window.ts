@@ -19,6 +19,11 @@ export class ClassWindow {
     this.#pair = audienceOf(address);
   }
 
+  /** Whether this is the class's window. */
+  get isOpen(): boolean {
+    return this.#pair !== undefined;
+  }
+
   /** What it shows; undefined where the address is that of the app itself. */
   view(text: Catalogue) {
     if (this.#pair === undefined) return undefined;

@@ -27,6 +27,7 @@ import { lessonsPageStyle } from "./lessons-page-style.js";
 import { newReview } from "./new-review.js";
 import type { PresentingChangedEvent } from "./lesson-presenter.js";
 import { OpenLessonView } from "./open-lesson.js";
+import { PageTitledEvent } from "./page-titled-event.js";
 import { newPresenting, type Presenting } from "./presenting.js";
 import { ProgressKeeper, type ProgressWish } from "./progress-keeper.js";
 import { ProgressPanel, type ProgressWishedEvent } from "./progress-panel.js";
@@ -82,6 +83,7 @@ export class LessonsPage extends LitElement {
   readonly #dropped = new FileDrop(this, (file) => void this.#openFile(file));
   #shown: Lesson | undefined;
   #pair: string | undefined;
+  #titles: readonly string[] = [];
 
   constructor() {
     super();
@@ -111,6 +113,18 @@ export class LessonsPage extends LitElement {
     const isTurned = changed.get("open")?.step !== this.open?.step;
     const isOpened = this.#shown !== undefined && this.#shown !== before;
     if (isOpened || (changed.has("open") && this.open && isTurned)) this.#focusStep();
+    this.#title();
+  }
+
+  /** The page is called after what is open in it. */
+  #title(): void {
+    const { open } = this;
+    const review = open?.id === reviewLessonId ? [this.#words.lessons.review.title] : [];
+    const { title, steps } = (open && this.#source.lesson) ?? {};
+    const titles = title === undefined ? review : [steps?.[open!.step]?.title ?? "", title];
+    if (titles.join() === this.#titles.join()) return;
+    this.#titles = titles;
+    this.dispatchEvent(new PageTitledEvent(titles));
   }
 
   override render() {

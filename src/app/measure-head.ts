@@ -2,6 +2,7 @@ import { LitElement, css, html } from "lit";
 import { live } from "lit/directives/live.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
+import { ListWalk } from "../widgets/list-walk.js";
 import { look } from "../widgets/look.js";
 import { BenchActionEvent } from "./bench-action-event.js";
 
@@ -92,8 +93,6 @@ export class MeasureHead extends LitElement {
   declare reed: string;
   declare unit: LengthUnit;
   declare text: Catalogue;
-  /** Whether the keyboard is going through the list of steps. */
-  #isPassing = false;
 
   constructor() {
     super();
@@ -127,10 +126,10 @@ export class MeasureHead extends LitElement {
       <label class="jump"
         ><span>${words.jump}</span>
         <select
-          @change=${this.#onJump}
-          @keydown=${this.#onJumpKey}
-          @pointerdown=${this.#onJumpPointer}
-          @blur=${this.#onJumpLeft}
+          @change=${this.#walk.onChange}
+          @keydown=${this.#walk.onKey}
+          @pointerdown=${this.#walk.onPointer}
+          @blur=${this.#walk.choose}
         >
           ${names.map(
             (name, i) =>
@@ -147,26 +146,9 @@ export class MeasureHead extends LitElement {
   }
 
   /** With the keyboard one passes by the steps in between: only Enter, or going on from here, opens one. */
-  #onJumpKey({ key, target }: KeyboardEvent): void {
-    this.#isPassing = key !== "Enter";
-    if (key === "Enter") this.#open(target as HTMLSelectElement);
-  }
+  readonly #walk = new ListWalk(this, (value) => this.#open(Number(value)));
 
-  #onJumpPointer(): void {
-    this.#isPassing = false;
-  }
-
-  #onJump({ target }: Event): void {
-    if (!this.#isPassing) this.#open(target as HTMLSelectElement);
-  }
-
-  #onJumpLeft({ target }: FocusEvent): void {
-    if (this.#isPassing) this.#open(target as HTMLSelectElement);
-    this.#isPassing = false;
-  }
-
-  #open({ value }: HTMLSelectElement): void {
-    const step = Number(value);
+  #open(step: number): void {
     if (step !== this.step) this.dispatchEvent(new BenchActionEvent({ type: "sheet-moved", step }));
   }
 }

@@ -74,7 +74,9 @@ export class MeasurePage extends LitElement {
   override render() {
     const { text } = this;
     const { state } = this.shown;
-    const begun = state.present.sheet !== undefined || !isUntouched(state);
+    const begun =
+      state.present.sheet !== undefined ||
+      !isUntouched({ model: state.model, bench: state.present.bench });
     return html`<section class="sheet" aria-label=${text.measure.title}>
         ${
           begun

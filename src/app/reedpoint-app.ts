@@ -3,7 +3,7 @@ import { guard } from "lit/directives/guard.js";
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
-import { decodeBench, encodeBench, ownTarget } from "../reed/bench.js";
+import { decodeBench, encodeBench, ownTarget, type PageName } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { define } from "../widgets/define.js";
@@ -33,6 +33,7 @@ import type { Shown } from "./bench-words.js";
 import { Pace } from "./pace.js";
 import { NoticeBar } from "./notice-bar.js";
 import { Offline } from "./offline.js";
+import type { PageTitledEvent } from "./page-titled-event.js";
 import { PageTabs } from "./page-tabs.js";
 import { PageRoom } from "./page-room.js";
 import { reduce, startState, type BenchAction, type BenchState } from "./bench-state.js";
@@ -64,6 +65,7 @@ export class ReedpointApp extends LitElement {
     pointed: { state: true },
     moves: { state: true },
     way: { state: true },
+    titles: { state: true },
   };
 
   declare text: Catalogue;
@@ -77,6 +79,8 @@ export class ReedpointApp extends LitElement {
   declare moves: Handle;
   /** Along which the point is seen going to its new place. */
   declare way: readonly Blend[];
+  /** What is open on the page, the innermost first. */
+  declare titles: readonly string[];
 
   readonly #model: ReedModel = bassoonModel;
   readonly #class = new ClassWindow(this, location.href);
@@ -99,6 +103,7 @@ export class ReedpointApp extends LitElement {
     this.theme = "auto";
     this.moves = "point";
     this.way = [];
+    this.titles = [];
     this.state = startState(this.#model);
     const code = this.#address.code() || stateInside(document);
     if (code) this.#start(code);
@@ -122,8 +127,16 @@ export class ReedpointApp extends LitElement {
   /** The page speaks the catalogue's language, and runs the way its script runs. */
   override updated(changed: PropertyValues<this>): void {
     const page = document.documentElement;
-    page.dataset["page"] = this.state.present.bench.page;
+    const { page: name } = this.state.present.bench;
+    page.dataset["page"] = name;
+    if (!this.#class.isOpen) document.title = this.#title(name);
     if (changed.has("text")) [page.lang, page.dir] = [this.text.language, this.text.direction];
+  }
+
+  /** What a tab, the history and a bookmark call the page: the innermost first. */
+  #title(page: PageName): string {
+    const inside = page === "lessons" ? this.titles : [];
+    return [...inside, this.text.pages[page], this.text.productName].filter(Boolean).join(" – ");
   }
 
   /** The first thing a link opens has nothing before it that undo could bring back. */
@@ -193,7 +206,7 @@ export class ReedpointApp extends LitElement {
       <bench-header
         .text=${this.text}
         .reed=${this.state.present.bench.reed}
-        .unchanged=${isUnchanged(this.state)}
+        .unchanged=${isUnchanged(reedOf(this.state))}
         .canUndo=${this.state.past.length > 0}
         .canRedo=${this.state.future.length > 0}
         .theme=${this.theme}
@@ -221,7 +234,7 @@ export class ReedpointApp extends LitElement {
         class="noPrint"
         .model=${this.#model}
         .unit=${this.state.present.bench.unit}
-        .kept=${guard([drawn], () => (isUntouched(drawn.state) ? [] : Object.keys(drawn.state.present.bench.values)))}
+        .kept=${guard([drawn], () => (isUntouched(reedOf(drawn.state)) ? [] : Object.keys(drawn.state.present.bench.values)))}
         .text=${this.text}
         @readings-taken=${this.#onReadings}
         @dialog-closed=${this.#onDialogClosed}
@@ -236,6 +249,7 @@ export class ReedpointApp extends LitElement {
         @bench-action=${this.#onAction}
         @moves-picked=${this.#onMoves}
         @feature-pointed=${this.#onPointed}
+        @page-titled=${this.#onTitled}
         @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
       >
         <bench-grid
@@ -251,6 +265,10 @@ export class ReedpointApp extends LitElement {
       </div>
       <div class="unseen" role="status" aria-live="polite">${this.said}</div>
     `;
+  }
+
+  #onTitled({ titles }: PageTitledEvent): void {
+    this.titles = titles;
   }
 
   #closeNotice(): void {
@@ -311,7 +329,7 @@ export class ReedpointApp extends LitElement {
 
   #onReadings({ readings, complete }: ReadingsTakenEvent): void {
     const { reed, values } = this.state.present.bench;
-    const fresh = isUntouched(this.state);
+    const fresh = isUntouched(reedOf(this.state));
     const own =
       demoReeds.some((one) => one.reed === reed) || reed === "" ? this.text.bar.ownReed : reed;
     const count = Object.keys(readings).length;
@@ -346,6 +364,11 @@ export class ReedpointApp extends LitElement {
     event.preventDefault();
     this.#dispatch({ type });
   };
+}
+
+/** The reed on the bench of a state. */
+function reedOf({ model, present: { bench } }: BenchState) {
+  return { model, bench };
 }
 
 define("reedpoint-app", ReedpointApp);

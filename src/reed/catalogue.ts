@@ -210,6 +210,8 @@ export const english = {
     allRound: "All-round reed",
     ownReed: "My reed",
     emptyReed: "My reed (nothing measured yet)",
+    walkHelp: "Arrow keys walk through the reeds, Enter opens one.",
+    openReed: "Open",
     changed: (name: string): string => `${name}, changed`,
     demo: "Demo reeds (invented)",
     invented: "Invented demo reed:",
