@@ -99,7 +99,9 @@ export class MeasureStep extends LitElement {
         <dt>${words.slip}</dt>
         <dd>${how.slip}</dd>
       </dl>
-      <p class="usual">${usualText(step, feature, this.values, this.unit, text)}</p>
+      <p class="usual" ?hidden=${step.asks === "picture"}>
+        ${usualText(step, feature, this.values, this.unit, text)}
+      </p>
       ${step.asks === "picture" ? this.#pictures() : this.#entry()} ${this.#taken()}`;
   }
 

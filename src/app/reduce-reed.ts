@@ -43,6 +43,8 @@ export function reduceReed(state: BenchState, action: ReedAction): BenchState {
   const { present } = state;
   switch (action.type) {
     case "value-set":
+      // What is locked cannot be forgotten either: the lock would hold nothing.
+      if (action.value === undefined && present.bench.locked.includes(action.feature)) return state;
       return step(state, withValue(present, action.feature, action.value), action.gesture);
     case "point-moved":
       return pointMoved(state, action.target, action.gesture);

@@ -68,7 +68,7 @@ const changes: { readonly [T in SheetAction["type"]]: Change<T> } = {
     const { [feature]: _value, ...values } = moment.bench.values;
     const { [feature]: _all, ...others } = moment.readings;
     const read = withHeight(moment, undefined);
-    if (readings.length === 0) return { ...read, ...kept(moment, values), readings: others };
+    if (readings.length === 0) return { ...read, ...unmeasured(moment, values), readings: others };
     const mean = toThousandths(meanReading(feature, readings));
     const all = { ...others, [feature]: readings };
     return { ...read, ...kept(moment, { ...values, [feature]: mean }), readings: all };
@@ -86,6 +86,12 @@ const changes: { readonly [T in SheetAction["type"]]: Change<T> } = {
     };
   },
 };
+
+/** What is not measured any more is not held either. */
+function unmeasured({ bench }: Moment, values: Values): Pick<Moment, "bench"> {
+  const locked = bench.locked.filter((id) => id in values);
+  return { bench: { ...bench, values, locked } };
+}
 
 function kept({ bench }: Moment, values: Values): Pick<Moment, "bench"> {
   return { bench: { ...bench, values } };

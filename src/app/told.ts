@@ -4,13 +4,18 @@ import { sharesText } from "../reed/whole-shares.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
 import { viewBench } from "./bench-view.js";
 import { toldAdvice } from "./told-advice.js";
+import type { Announcement } from "./announcer.js";
 import { targetLine } from "./target-line.js";
 
 /**
- * What a screen reader hears of an action: of a target how far it is, of a moved point its shares and the sentence,
- * of a pinned reed its name, otherwise the sentence.
+ * What a screen reader hears of an action: of a target how far it is, of a moved point its shares, and the
+ * sentence where it has become another; of a pinned reed its name, otherwise the sentence.
  */
-export function told(state: BenchState, action: BenchAction, text: Catalogue): string {
+export function told(
+  state: BenchState,
+  action: BenchAction,
+  text: Catalogue,
+): string | Announcement {
   const { bench } = state.present;
   const { placed, sentence, doubt = 0, comparison } = viewBench(state, text);
   switch (action.type) {
@@ -53,9 +58,11 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
       return `${text.bar.travelled[action.type](left)} ${line || sentenceText(sentence)}`;
     }
     case "point-moved":
-      return placed
-        ? `${sharesText(placed.blend, text)} ${sentenceText(sentence)}`
-        : sentenceText(sentence);
+    case "value-set":
+      return {
+        words: placed ? sharesText(placed.blend, text) : "",
+        state: sentenceText(sentence),
+      };
     case "stand-ins-asked":
     case "stand-in-tried":
     case "trial-kept":
@@ -68,6 +75,6 @@ export function told(state: BenchState, action: BenchAction, text: Catalogue): s
     case "symptom-picked":
       return toldAdvice(state, action, text);
     default:
-      return sentenceText(sentence);
+      return { words: "", state: sentenceText(sentence), anyway: true };
   }
 }

@@ -15,6 +15,8 @@ export function usualText(
   const words = text.measure.step;
   const over = asks === "thicknessOverSpine" ? (values["spine"] ?? 0) : 0;
   const [low, high] = usual.map((value) => readingText(feature, value + over, unit, text, true));
+  // All that a picture can be is usual: there is nothing to tell.
+  if (asks === "picture") return "";
   if (asks === "heightAndWidth") return words.usualRoundness(low!, high!);
   return words.usual(low!, high!, unitSign(feature, unit, text));
 }

@@ -24,19 +24,34 @@ export function hingingPicture(
   return { upper: line(-1), lower: line(1) };
 }
 
-/** Height of the blade over the middle line, 0 at the corners: a parabola, cut off the flatter the stronger the hinges. */
+/** A corner of a hinged blade: how far from the middle, in half widths, and how high over the middle line. */
+type Knee = readonly [at: number, height: number];
+
+const oneHinge: readonly Knee[] = [
+  [0, 0.78],
+  [0.6, 0.59],
+  [1, 0],
+];
+const twoHinges: readonly Knee[] = [
+  [0, 0.76],
+  [0.42, 0.74],
+  [0.78, 0.26],
+  [1, 0],
+];
+
+/** Height of the blade over the middle line, 0 at the corners: a parabola that gives way to flat planks between hinges. */
 function rise(u: number, hinging: number): number {
   const curve = 1 - u * u;
-  // Hinges sit at a third and two thirds of the half width: the blade is a plank from each to the next.
-  const knees = hinging >= 0.75 ? [0, 0.45, 0.8, 1] : [0, 0.6, 1];
-  const a = Math.abs(u);
-  const k = Math.max(
+  // Of two pictures with as many hinges, the stronger one bends more sharply.
+  const [knees, share] = hinging >= 0.75 ? [twoHinges, 2 * hinging - 1] : [oneHinge, 1.4 * hinging];
+  return 0.5 * ((1 - share) * curve + share * plank(Math.abs(u), knees));
+}
+
+function plank(u: number, knees: readonly Knee[]): number {
+  const next = Math.max(
     1,
-    knees.findIndex((knee) => a <= knee),
+    knees.findIndex(([at]) => u <= at),
   );
-  const [from, to] = [knees[k - 1]!, knees[k]!];
-  const at = (x: number): number => (x < 0.01 ? 0.78 : 0.92 * (1 - x * x));
-  const plank = at(from) + ((a - from) / (to - from)) * (at(to) - at(from));
-  const share = Math.min(1, hinging * 1.4);
-  return 0.5 * ((1 - share) * curve + share * plank);
+  const [[from, low], [to, high]] = [knees[next - 1]!, knees[next]!];
+  return low + ((u - from) / (to - from)) * (high - low);
 }

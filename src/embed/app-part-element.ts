@@ -2,6 +2,7 @@ import type { PropertyDeclarations } from "lit";
 import { reduce, type BenchAction, type BenchState } from "../app/bench-state.js";
 import { viewBench, type BenchView } from "../app/bench-view.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import type { Announcement } from "../app/announcer.js";
 import type { BenchActionEvent } from "../app/bench-action-event.js";
 import { told } from "../app/told.js";
 import type { MovesPickedEvent } from "../app/bench-options.js";
@@ -49,7 +50,7 @@ export class AppPartElement extends BlendForm {
     shared.learn(reduce);
   }
 
-  protected override wordsOf(action: BenchAction): string {
+  protected override wordsOf(action: BenchAction): string | Announcement {
     return told(this.shared.state, action, this.text);
   }
 

@@ -1,4 +1,5 @@
 import type { PropertyDeclarations, PropertyValues } from "lit";
+import type { Announcement } from "../app/announcer.js";
 import type { BenchAction, BenchState } from "../app/bench-state.js";
 import { viewPlace, type PlaceView } from "../app/place-view.js";
 import { wayBetween } from "../app/way-between.js";
@@ -242,7 +243,7 @@ export class EmbeddedReed extends EmbeddedElement {
       this.tell("input");
       this.#changedInGesture = gesture !== undefined;
       if (gesture === undefined) this.tell("change");
-      const words = (): string => this.wordsOf(action);
+      const words = (): string | Announcement => this.wordsOf(action);
       if (gesture === undefined) this.announcer.now(words());
       else this.announcer.later(words);
     }
@@ -261,7 +262,7 @@ export class EmbeddedReed extends EmbeddedElement {
   }
 
   /** What a screen reader hears of an action. */
-  protected wordsOf(_action: BenchAction): string {
+  protected wordsOf(_action: BenchAction): string | Announcement {
     const { placed } = this.view;
     if (!placed) return this.text.triangle.noPoint;
     return sharesText(placed.blend, this.text);

@@ -262,16 +262,16 @@ export const english = {
     field: (label: string): string => `${label}, value`,
     howTo: (label: string): string => `${label}: how to measure it, and its stand-ins`,
     range: (low: string, high: string, unit: string): string =>
-      `Usual range ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
+      `The slider goes from ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
     badNumber: (typed: string, low: string, high: string, unit: string): string =>
-      `“${typed}” is not a number; allowed: a number, usually ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
+      `“${typed}” is not a number; allowed: a number, as a rule ${low} to ${high}${unit ? ` ${unit}` : ""}.`,
     farOff: (typed: string, low: string, high: string, unit: string): string =>
       unit
-        ? `${typed} is far from the usual ${low} to ${high} ${unit}: is the unit right?`
-        : `${typed} is far from the usual ${low} to ${high} (a bare number): is it read rightly?`,
+        ? `${typed} is far outside ${low} to ${high} ${unit}: is the unit right?`
+        : `${typed} is far outside ${low} to ${high} (a bare number): is it read rightly?`,
     stays: (value: string): string => `${value} still counts.`,
     outside: (low: string, high: string, unit: string): string =>
-      `outside the usual ${low} to ${high}${unit ? ` ${unit}` : ""}`,
+      `beyond the slider, which goes from ${low} to ${high}${unit ? ` ${unit}` : ""}`,
     pull: {
       toward: (id: Purpose): string => `pulls toward ${purposeWords[id]}`,
       away: (id: Purpose): string => `pulls away from ${purposeWords[id]}`,

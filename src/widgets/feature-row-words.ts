@@ -24,23 +24,23 @@ export function spokenState({ feature, value, locked, unit, text }: RowSubject):
   return parts.filter(Boolean).join(", ");
 }
 
-/** Both ends of the usual range. */
-export function usualRange({ feature, unit, text }: RowSubject): [low: string, high: string] {
+/** Both ends of the slider. */
+export function sliderRange({ feature, unit, text }: RowSubject): [low: string, high: string] {
   return [
     readingText(feature, feature.min, unit, text),
     readingText(feature, feature.max, unit, text),
   ];
 }
 
-/** The usual range as a sentence. */
+/** How far the slider goes, as a sentence. */
 export function rangeText(subject: RowSubject): string {
   const { feature, unit, text } = subject;
-  return text.recipe.range(...usualRange(subject), unitSign(feature, unit, text));
+  return text.recipe.range(...sliderRange(subject), unitSign(feature, unit, text));
 }
 
-/** That the value is outside the usual range; empty where it is not. */
+/** That the value is beyond the slider; empty where it is not. */
 export function outsideText(subject: RowSubject): string {
   const { feature, value, unit, text } = subject;
   if (value === undefined || (value >= feature.min && value <= feature.max)) return "";
-  return text.recipe.outside(...usualRange(subject), unitSign(feature, unit, text));
+  return text.recipe.outside(...sliderRange(subject), unitSign(feature, unit, text));
 }

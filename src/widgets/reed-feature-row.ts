@@ -20,7 +20,7 @@ import {
   rangeText,
   shownValue,
   spokenState,
-  usualRange,
+  sliderRange,
 } from "./feature-row-words.js";
 import { lockPicture } from "./lock-picture.js";
 import { look } from "./look.js";
@@ -176,7 +176,7 @@ export class ReedFeatureRow extends LitElement {
           inputmode="decimal"
           autocomplete="off"
           enterkeyhint="next"
-          placeholder=${value === undefined ? usualRange(this).join("–") : nothing}
+          placeholder=${value === undefined ? sliderRange(this).join("–") : nothing}
           aria-label=${words.field(feature.label)}
           aria-describedby="remark unit"
           aria-invalid=${this.problem ? "true" : nothing}
@@ -212,6 +212,7 @@ export class ReedFeatureRow extends LitElement {
         class="icon forget"
         aria-label=${text.recipe.forget(feature.label)}
         title=${text.recipe.forget(feature.label)}
+        ?disabled=${this.locked}
         @click=${this.#forget}
       >
         ×

@@ -44,6 +44,22 @@ test("the same words are not said twice in a row, but again after others", () =>
   expect(said).toEqual(["a", "b", "a"]);
 });
 
+test("a state that stays is said once, and again when it is another, or asked for", () => {
+  const move = (words: string, state: string) => announcer.now({ words, state });
+  move("34, 33, 33.", "In the middle.");
+  move("35, 33, 32.", "In the middle.");
+  move("60, 20, 20.", "It leans.");
+  announcer.now({ words: "", state: "It leans.", anyway: true });
+  move("61, 20, 19.", "It leans.");
+  expect(said).toEqual([
+    "34, 33, 33. In the middle.",
+    "35, 33, 32.",
+    "60, 20, 20. It leans.",
+    "It leans.",
+    "61, 20, 19.",
+  ]);
+});
+
 test("after a stop nothing is said any more", () => {
   announcer.later(() => "34 %");
   announcer.stop();

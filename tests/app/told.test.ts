@@ -19,11 +19,25 @@ function heard(state: BenchState, ...actions: readonly BenchAction[]): string[] 
   let now = state;
   return actions.map((action) => {
     now = reduce(now, action);
-    return told(now, action, english);
+    const said = told(now, action, english);
+    return typeof said === "string" ? said : [said.words, said.state].filter(Boolean).join(" ");
   });
 }
 
 describe("what a screen reader hears", () => {
+  test.each<BenchAction>([
+    { type: "value-set", feature: "spine", value: 0.6, gesture: "keys" },
+    { type: "point-moved", target: [0.4, 0.3, 0.3], gesture: "keys" },
+  ])(
+    "of a move by $type: where the point is, in shares that sum to 100, then the sentence",
+    (action) => {
+      const said = told(reduce(bittern, action), action, english);
+      expect(said).toMatchObject({ state: expect.stringContaining("reed") });
+      const shares = [...(said as { words: string }).words.matchAll(/\d+(?=%)/g)].map(Number);
+      expect(shares.reduce((sum, one) => sum + one, 0)).toBe(100);
+    },
+  );
+
   test("of undo and redo: that it was done, how many are left, and what is now; never the same twice in a row", () => {
     const lock = (feature: string): BenchAction => ({ type: "lock-set", feature, locked: true });
     const said = heard(

@@ -19,7 +19,7 @@ test("what is no number, or far off, is told with what was allowed and what stil
     /^“abc” is not a number; allowed: .* mm\. 0\.47 mm still counts\.$/,
   );
   expect(typedReading(feature("heart"), "47", undefined, "mm", english).problem).toMatch(
-    /^47 is far from the usual .* mm: is the unit right\?$/,
+    /^47 is far outside .* mm: is the unit right\?$/,
   );
 });
 
