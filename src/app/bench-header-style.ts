@@ -52,11 +52,6 @@ export const benchHeaderStyle = css`
     inset-inline-start: 0.3rem;
     z-index: 4;
   }
-  [aria-disabled="true"] {
-    border-color: var(--rule);
-    color: var(--ink-soft);
-    cursor: default;
-  }
   .compact {
     gap: 0.4rem;
     padding-block: 0.4rem;

@@ -133,7 +133,9 @@ export class MeasureHead extends LitElement {
         >
           ${names.map(
             (name, i) =>
-              html`<option value=${i} .selected=${live(i === step)}>${i + 1}. ${name}</option>`,
+              html`<option value=${i} .selected=${live(i === Number(this.#walk.walked ?? step))}>
+                ${i + 1}. ${name}
+              </option>`,
           )}
         </select>
       </label>

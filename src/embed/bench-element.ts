@@ -45,11 +45,6 @@ export class BenchElement extends AppPartElement {
         flex-wrap: wrap;
         gap: 0.4rem;
       }
-      button[aria-disabled="true"] {
-        border-color: var(--rule);
-        color: var(--ink-soft);
-        cursor: default;
-      }
       @container reed (min-width: 56rem) {
         .inside {
           grid-template-columns: minmax(0, 1.2fr) minmax(26rem, 1fr);

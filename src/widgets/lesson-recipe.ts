@@ -54,11 +54,6 @@ export class LessonRecipe extends LitElement {
       .travel button {
         min-height: 2.75rem;
       }
-      [aria-disabled="true"] {
-        border-color: var(--rule);
-        color: var(--ink-soft);
-        cursor: default;
-      }
     `,
   ];
 

@@ -81,7 +81,8 @@ export const look = css`
   select:hover {
     border-color: var(--accent);
   }
-  button:disabled {
+  button:disabled,
+  [aria-disabled="true"] {
     border-color: var(--rule);
     color: var(--ink-soft);
     cursor: default;
@@ -140,6 +141,10 @@ export const look = css`
     background: var(--rule);
   }
   @media (forced-colors: active) {
+    [aria-disabled="true"] {
+      border-color: GrayText;
+      color: GrayText;
+    }
     input[type="range"]::-webkit-slider-runnable-track {
       background: CanvasText;
     }

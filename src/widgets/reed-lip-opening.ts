@@ -60,7 +60,7 @@ export class ReedLipOpening extends LitElement {
           stroke: CanvasText;
         }
         .hole {
-          fill: CanvasText;
+          fill: Canvas;
         }
         .casing {
           stroke: Canvas;

@@ -89,7 +89,7 @@ describeWalks("the guided sheet", (walk) => {
       await page.getByLabel("All steps").selectOption({ label: "10. Tip thickness" });
       await page.locator("measure-step input").fill("0.0043");
       await page.keyboard.press("Enter");
-      await page.getByRole("button", { name: "Take 0.109 mm" }).click();
+      await page.getByRole("button", { name: "Take 0.11 mm" }).click();
       await page.locator("measure-step input").fill("0.9");
       await page.keyboard.press("Enter");
       const asked = page.locator("measure-step .asked");

@@ -57,7 +57,7 @@ describeWalks("the bench on a phone", (walk) => {
       await more.click();
       await bench.button("Reset").click();
       expect(await bench.button("Reset").isVisible()).toBe(false);
-      expect(await bench.shares()).toEqual([33, 33, 33]);
+      expect(await bench.shares()).toEqual([33, 33, 34]);
     },
     phone,
   );
