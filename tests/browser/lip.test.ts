@@ -260,11 +260,19 @@ describeWalks("lip and opening", (walk) => {
           .locator(selector)
           .first()
           .evaluate((part) => getComputedStyle(part).stroke);
-      const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+      const ground = await page.evaluate(() => {
+        const probe = document.body.appendChild(document.createElement("i"));
+        probe.style.color = "Canvas";
+        return getComputedStyle(probe).color;
+      });
       for (const line of [".own", ".unheld", ".jump", ".axis"]) {
         expect(await strokeOf(`reed-lip-flow svg.plot ${line}`), line).not.toBe(ground);
       }
       expect(await strokeOf("reed-lip-opening .met")).not.toBe(ground);
+      // The opening is the ground between the two blades, not one shape with them.
+      const hole = page.locator("reed-lip-opening .hole").first();
+      expect(await hole.evaluate((part) => getComputedStyle(part).fill)).toBe(ground);
+      expect(await strokeOf("reed-lip-opening .hole")).not.toBe(ground);
     },
     { forcedColors: "active" },
   );

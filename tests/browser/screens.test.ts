@@ -177,6 +177,23 @@ describe.skipIf(chromiumPath === undefined)("the screens in Chromium", () => {
     const ground = await fillOf(".paper");
     expect(await fillOf(".dot")).not.toBe(ground);
     expect(await fillOf(".corner.high")).toBe(await fillOf(".dot"));
+    const colourOf = (name: string): Promise<string> =>
+      page
+        .getByRole("button", { name, exact: true })
+        .evaluate((button) => getComputedStyle(button).color);
+    expect(await colourOf("Undo"), "nothing to undo").not.toBe(await colourOf("Reset"));
+    await page.close();
+  });
+
+  test("where more contrast is asked for, soft words are as dark as the others", async () => {
+    const page = await browser.newPage({ contrast: "more" });
+    await page.goto(`${inject("appUrl")}#${heron}`);
+    const colourOf = (selector: string): Promise<string> =>
+      page
+        .locator(selector)
+        .first()
+        .evaluate((part) => getComputedStyle(part).color);
+    expect(await colourOf("bench-words .story")).toBe(await colourOf("reed-sentence"));
     await page.close();
   });
 });
