@@ -11,6 +11,7 @@ import {
   tightStyle,
   tightTemplates,
   withoutAppWords,
+  withoutHowTo,
   withoutRemarks,
 } from "./tight-templates.mjs";
 
@@ -84,7 +85,7 @@ export async function buildElements(root) {
   await buildClassic(root, "reed-lesson-classic", "reed-lesson.classic.js");
   await buildClassic(root, "frame-parent", "reed-frame.js");
   await buildModule(root, "reed-elements", "reed-elements", [firstLoad()]);
-  await buildModule(root, "reed-triangle", "reed-triangle");
+  await buildModule(root, "reed-triangle", "reed-triangle", [withoutHowTo()]);
   await buildModule(root, "reed-elements.lazy", "reed-elements-lazy");
   await writeManifest(root);
   writeIntegrity(root, [

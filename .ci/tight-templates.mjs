@@ -83,3 +83,17 @@ function withoutGroup(code, group) {
   if (!code.includes(group)) throw new Error(`without-app-words: no "${group}" in the catalogue`);
   return code.replace(group, "");
 }
+
+/** A vite plugin for the triangle alone: it tells nobody how a feature is measured. */
+export function withoutHowTo() {
+  return {
+    name: "without-how-to",
+    enforce: "pre",
+    transform(code, id) {
+      if (!id.endsWith("/data/bassoon-model.json")) return undefined;
+      const model = JSON.parse(code);
+      const features = model.features.map((feature) => ({ ...feature, howToMeasure: "" }));
+      return { code: JSON.stringify({ ...model, features }), map: null };
+    },
+  };
+}

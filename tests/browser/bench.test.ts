@@ -558,6 +558,30 @@ describeWalks("the bench in Chromium", (walk) => {
     },
   );
 
+  walk("every page, lesson and step has a title of its own", async (bench) => {
+    const { page } = bench;
+    const titleOf = async (code: string, part: string): Promise<string> => {
+      await page.goto(`${bench.url}#v=1&model=bassoon&${code}`);
+      await page.locator(part).first().waitFor();
+      return page.title();
+    };
+    expect(await titleOf("page=bench", "bench-place")).toBe("Bench – Reedpoint");
+    expect(await titleOf("page=measure", "measure-start")).toBe("Measure – Reedpoint");
+    expect(await titleOf("page=lessons", "lesson-list")).toBe("Lessons – Reedpoint");
+    const lesson = await titleOf("page=lessons&lesson=01-parts.1", "lesson-choice");
+    expect(lesson).toBe(
+      "Hold it to the lamp – The parts of a blade, seen against a lamp – Lessons – Reedpoint",
+    );
+    await page.getByRole("button", { name: "Next step" }).first().click();
+    expect(await page.title()).not.toBe(lesson);
+    await page
+      .getByRole("link", { name: "Bench" })
+      .or(page.getByRole("button", { name: "Bench" }))
+      .first()
+      .click();
+    expect(await page.title()).toBe("Bench – Reedpoint");
+  });
+
   walk("what changed is said once, after the movement rests", async (bench) => {
     await bench.open();
     await bench.slider("firstWire").focus();
