@@ -15,7 +15,7 @@ export type Readings = Readonly<Record<FeatureId, readonly Reading[]>>;
 export type ListedReadings = Readonly<Record<FeatureId, readonly number[]>>;
 
 /** Fewer repeats say too little about their own scatter. */
-const fewestFree = 2;
+const fewestRepeats = 3;
 
 /**
  * Readings without places, as a table has them: taken in the order of the sheet where that reads each place equally
@@ -61,29 +61,31 @@ export function meanReading(feature: FeatureId, readings: readonly Reading[]): n
 }
 
 /**
- * How sure repeats make the mean of a feature: its standard error, from the scatter within the places and never from
- * the differences between them; at least what a gauge cannot show.
+ * How sure repeats make the mean of a feature: from the scatter within each place, never from the differences between
+ * places, and from what the gauge cannot show.
  *
- * Shape   a feature with the step of its gauge, its readings → 1 standard deviation of the mean; undefined with fewer
- *         than two readings to spare, or where nobody has said at which places they were taken.
+ * Shape   a feature with the step of its gauge, its readings → 1 standard deviation of the mean; undefined unless every
+ *         place was read three times or more: then the gauge's usual error holds.
  * Unit    the feature's own.
- * Source  JCGM 100:2008, 4.2.3: s/√n with s over n − 1, here pooled over the places (H.3.5, degrees of freedom add);
- *         F.2.2.1: a gauge that shows steps of δ cannot tell better than δ/√12.
+ * Source  JCGM 100:2008, 4.2.3: s²/n with s over n − 1; F.2.2.1: steps of δ add δ²/12; 5.1.2: the mean of P places has
+ *         the sum of their variances over P².
  *
- * @example repeatsError({ id: "throatWidth", step: 0.1 }, inOrder("throatWidth", [8, 9, 10])) → 0.5773502691896258
+ * @example repeatsError({ id: "throatWidth", step: 0 }, inOrder("throatWidth", [8, 9, 10])) → 0.5773502691896258
  */
 export function repeatsError(
   { id, step }: { readonly id: FeatureId; readonly step: number },
   readings: readonly Reading[],
 ): number | undefined {
-  const groups = [...byPlace(readings).values()];
-  const isUnsaid = placesOf(id).length > 1 && readings.some(({ place }) => place === "one");
-  const free = readings.length - groups.length;
-  if (isUnsaid || free < fewestFree) return undefined;
-  const squares = groups.flatMap((all) => all.map((one) => (one - mean(all)) ** 2));
-  const variance = sum(squares) / free;
-  const error = Math.sqrt(variance * sum(groups.map((all) => 1 / all.length))) / groups.length;
-  return Math.max(error, step / Math.sqrt(12));
+  const read = byPlace(readings);
+  const places = placesOf(id).map((place) => read.get(place) ?? []);
+  // A reading of which nobody has said the place may be of any of them.
+  if (read.size !== places.length) return undefined;
+  if (places.some((all) => all.length < fewestRepeats)) return undefined;
+  const variances = places.map((all) => {
+    const squares = all.map((one) => (one - mean(all)) ** 2);
+    return sum(squares) / (all.length - 1) / all.length + step ** 2 / 12;
+  });
+  return Math.sqrt(sum(variances)) / places.length;
 }
 
 /** The place that is to be read next: the first of those that were read least often. */

@@ -36,28 +36,34 @@ describe("the mean of readings", () => {
 });
 
 describe("what repeats say of the gauge", () => {
-  // Example by hand: 2, 4, 6 have s² = (4 + 0 + 4)/2 = 4, so s/√3 = 2/√3 (JCGM 100:2008, 4.2.3).
-  test("three of one place give the standard error of their mean", () => {
-    expect(errorOf("throatWidth", at("one", 2, 4, 6))).toBeCloseTo(2 / Math.sqrt(3), 14);
+  const variance = (error: number | undefined): number => error! ** 2;
+
+  // Example by hand: 2, 4, 6 have s² = (4 + 0 + 4)/2 = 4, so s²/n = 4/3 (JCGM 100:2008, 4.2.3); a step of 0.1 adds
+  // 0.1²/12 (F.2.2.1).
+  test("three of one place give the standard error of their mean, and what the gauge cannot show", () => {
+    const error = errorOf("throatWidth", at("one", 2, 4, 6));
+    expect(variance(error)).toBeCloseTo(4 / 3 + 0.01 / 12, 12);
   });
 
   test("two say nothing", () => {
     expect(errorOf("throatWidth", at("one", 2, 6))).toBeUndefined();
   });
 
-  // JCGM 100:2008, F.2.2.1: steps of δ leave a standard uncertainty of δ/√12 = 0.29 δ.
-  test("equal repeats leave what the dial cannot show: 0.29 of its step, never 0", () => {
-    const error = errorOf("spine", [...at("frontBlade", 0.5, 0.5), ...at("backBlade", 0.5, 0.5)]);
-    expect(error).toBeCloseTo(0.01 / Math.sqrt(12), 12);
-    expect(errorOf("throatWidth", at("one", 8.5, 8.5, 8.5))).toBeCloseTo(0.029, 3);
+  test("equal repeats leave 0.29 of a step, never 0", () => {
+    expect(errorOf("throatWidth", at("one", 8.5, 8.5, 8.5))).toBeCloseTo(0.0289, 4);
+    const all = [...at("frontBlade", 0.5, 0.5, 0.5), ...at("backBlade", 0.5, 0.5, 0.5)];
+    expect(variance(errorOf("spine", all))).toBeCloseTo((2 * 0.0001) / 12 / 4, 12);
   });
 
-  // By hand: both blades scatter by 0.2 (s² = 0.02 each, pooled 0.02); 0.02 · (1/2 + 1/2) / 2² = 0.005.
-  test("the difference of two blades is not counted as scatter", () => {
-    const readings = inOrder("bladeLength", [27, 27.6, 27.2, 27.8]);
-    expect(errorOf("bladeLength", readings)).toBeCloseTo(Math.sqrt(0.005), 12);
-    const apart = inOrder("bladeLength", [27, 27.6, 27, 27.6]);
-    expect(errorOf("bladeLength", apart)).toBeCloseTo(0.1 / Math.sqrt(12), 12);
+  test("front, back, front, back say nothing: the two blades may differ", () => {
+    expect(errorOf("bladeLength", inOrder("bladeLength", [27, 27.6, 27, 27.6]))).toBeUndefined();
+  });
+
+  // By hand: both blades scatter by s² = 0.01; (0.01/3 + 0.01/3)/2² = 0.001667.
+  test("three of each blade give the scatter within them, not the difference between them", () => {
+    const readings = inOrder("bladeLength", [27, 27.6, 27.1, 27.7, 27.2, 27.8]);
+    const step = (2 * 0.01) / 12 / 4;
+    expect(variance(errorOf("bladeLength", readings))).toBeCloseTo(0.02 / 3 / 4 + step, 12);
   });
 
   test.each(["wings", "rails"])("four places of the %s are no repeats", (feature) => {
@@ -66,9 +72,11 @@ describe("what repeats say of the gauge", () => {
 
   test("readings of which nobody has said the place say nothing of the gauge", () => {
     expect(errorOf("heart", inOrder("heart", [0.45, 0.46, 0.47]))).toBeUndefined();
+    const more = [...inOrder("heart", [0.4, 0.5, 0.4, 0.5, 0.4, 0.5]), ...at("one", 0.45)];
+    expect(errorOf("heart", more)).toBeUndefined();
   });
 
-  test("whatever is read, the error is never below the step of the gauge over √12", () => {
+  test("whatever is read, the mean lies among the readings and the error never below the gauge's part", () => {
     const seed = 20_261_128;
     const anyReadings = fc.constantFrom(...bassoonModel.features).chain((feature) =>
       fc.record({
@@ -78,14 +86,15 @@ describe("what repeats say of the gauge", () => {
             place: fc.constantFrom(...placesOf(feature.id)),
             value: fc.double({ min: feature.min, max: feature.max, noNaN: true }),
           }),
-          { minLength: 1, maxLength: 12 },
+          { minLength: 1, maxLength: 18 },
         ),
       }),
     );
     fc.assert(
       fc.property(anyReadings, ({ feature, readings }) => {
         const error = repeatsError(feature, readings) ?? Infinity;
-        expect(error).toBeGreaterThanOrEqual(feature.step / Math.sqrt(12));
+        const least = feature.step / Math.sqrt(12 * placesOf(feature.id).length);
+        expect(error).toBeGreaterThanOrEqual(least * (1 - 1e-12));
         const values = readings.map(({ value }) => value);
         const mean = meanReading(feature.id, readings);
         expect(mean).toBeGreaterThanOrEqual(Math.min(...values) - 1e-12);
