@@ -10,6 +10,7 @@ import { allRoundValues } from "../reed/all-round-values.js";
 import type { Bench, Layer, OpenLesson, PageName } from "../reed/bench.js";
 import { meanReading, placedReadings, type ListedReadings } from "../reed/readings.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
+import type { Route } from "../reed/route.js";
 import { isSame, step, viewed } from "./undo-step.js";
 import { isReedAction, reduceReed, withChange } from "./reduce-reed.js";
 
@@ -60,6 +61,7 @@ export type BenchAction =
   | { readonly type: "unit-set"; readonly unit: LengthUnit }
   | SheetAction
   | { readonly type: "page-set"; readonly page: PageName }
+  | { readonly type: "place-revisited"; readonly route: Route }
   | { readonly type: "lesson-opened"; readonly lesson?: OpenLesson; readonly says: string }
   | {
       readonly type: "lesson-worked";
@@ -116,6 +118,8 @@ export function reduce(state: BenchState, action: BenchAction): BenchState {
       return withPresenting(state, action.presenting);
     case "lesson-file-opened":
       return withLessonFile(state, action.file);
+    case "place-revisited":
+      return revisited(state, action.route);
     case "page-set":
       return viewed(state, { page: action.page });
     case "reed-pinned":
@@ -154,6 +158,13 @@ function withPresenting(state: BenchState, presenting: Presenting | undefined): 
   const { presenting: before, ...rest } = state;
   if (isSame(presenting, before)) return state;
   return presenting ? { ...rest, presenting } : rest;
+}
+
+/** A lesson that is left by Back is not presented any more; a page beside the lessons leaves the open one as it is. */
+function revisited(state: BenchState, { page, lesson }: Route): BenchState {
+  if (page !== "lessons") return viewed(state, { page });
+  const left = lesson ? state : withPresenting(state, undefined);
+  return viewed(left, { page, lesson });
 }
 
 /** The same file again is one that its author has mended: the step stays, the answers are those of another text. */

@@ -4,6 +4,7 @@ import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench, ownTarget, type PageName } from "../reed/bench.js";
+import { isShortAddress, routeKey } from "../reed/route.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { define } from "../widgets/define.js";
@@ -17,7 +18,7 @@ import type {
 } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
 import type { Handle } from "../widgets/triangle-drag.js";
-import { AddressBar } from "./address-bar.js";
+import { AddressBar, type HistoryEntry } from "./address-bar.js";
 import { Announcer } from "./announcer.js";
 import { appStyle } from "./app-style.js";
 import type { BenchActionEvent } from "./bench-action-event.js";
@@ -52,6 +53,9 @@ define("readings-dialog", ReadingsDialog);
 
 const moved = new Set<BenchAction["type"]>(["value-set", "point-moved", "aim-moved"]);
 
+/** Actions by which the browser itself has led elsewhere: its history has the entry already. */
+const arrived = new Set<BenchAction["type"]>(["place-revisited", "bench-opened"]);
+
 /** The app: owner of the one state. Child event → action → new state → properties down. */
 export class ReedpointApp extends LitElement {
   static override styles = [look, appStyle];
@@ -85,7 +89,10 @@ export class ReedpointApp extends LitElement {
   readonly #model: ReedModel = bassoonModel;
   readonly #class = new ClassWindow(this, location.href);
   readonly #page = new PageRoom(this);
-  readonly #address = new AddressBar(window, (code) => this.#openCode(code));
+  readonly #address = new AddressBar(window, {
+    onOpened: (code) => this.#openCode(code),
+    onRevisited: (code) => this.#revisit(code),
+  });
   readonly #handOut = new HandOut(this, () => this.#address.linkTo(this.#code));
   readonly #offline = new Offline(this, () => this.#address.settle());
   readonly #drawn = new Pace<Shown>(75, () => this.requestUpdate());
@@ -148,7 +155,16 @@ export class ReedpointApp extends LitElement {
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
   }
 
+  /** Back and Forward are for the way, undo is for the reed: what is on the bench stays. */
+  #revisit(code: string): void {
+    const { page, lesson } = decodeBench(code, this.#model, this.text).bench;
+    this.#dispatch({ type: "place-revisited", route: { page, lesson } });
+    // A step of a lesson takes the focus by itself.
+    if (page !== "lessons" || !lesson) void this.updateComplete.then(() => this.#grid.focus());
+  }
+
   #openCode(code: string): void {
+    if (isShortAddress(code)) return this.#revisit(code);
     const { bench, problems } = decodeBench(code, this.#model, this.text);
     this.#dispatch({ type: "bench-opened", bench });
     if (problems.length > 0) this.notice = this.text.address.problems(problems);
@@ -164,17 +180,22 @@ export class ReedpointApp extends LitElement {
       if ("says" in action) this.#announcer.now(action.says);
       return;
     }
-    this.way = wayBetween(this.state, next);
+    const before = this.state;
+    this.way = wayBetween(before, next);
     this.state = next;
     if (next.present.bench.target !== ownTarget) this.moves = "point";
     this.notice = "";
     const { bench, readings, sheet } = next.present;
     const { progress, lessonFile, presenting } = next;
-    const code = (): string => encodeBench(bench, this.#model);
-    this.#address.tell(() => ({
-      code: code(),
+    const entry = (): HistoryEntry => ({
+      code: encodeBench(bench, this.#model),
       beside: { readings, sheet, progress, lessonFile, presenting },
-    }));
+    });
+    const isElsewhere = routeKey(bench) !== routeKey(before.present.bench);
+    if (isElsewhere && !arrived.has(action.type)) this.#address.enter(entry);
+    else this.#address.tell(entry);
+    // The entry that Back has led to holds the reed as it was then.
+    if (action.type === "place-revisited") this.#address.settle();
     // The end of a gesture says nothing of its own: what the gesture did is about to be told.
     if (action.type === "gesture-ended") return;
     if (moved.has(action.type)) this.#announcer.later(() => told(next, action, this.text));

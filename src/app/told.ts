@@ -45,6 +45,8 @@ export function told(
       return action.says;
     case "page-set":
       return text.pages[action.page];
+    case "place-revisited":
+      return text.pages[action.route.page];
     case "reed-pinned":
       return text.compare.nowPinned(comparison?.pinned.reed || text.bar.allRound);
     case "reed-unpinned":

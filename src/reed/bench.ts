@@ -7,6 +7,7 @@ import { decodeJudged, encodeJudged, planKinds, qualityIds, type Judged } from "
 import { type Layer, layerNames } from "./layer-names.js";
 import { bassoonSymptoms } from "./symptoms.js";
 import { newBench, ownTarget, thousandthsBlend } from "./new-bench.js";
+import { isShortAddress, pageOf } from "./route.js";
 import { targets } from "./targets.js";
 import type { LengthUnit } from "./units.js";
 import { decodeValues, encodeValues, type Telling } from "./value-cells.js";
@@ -137,7 +138,9 @@ export function decodeBench(
 ): { readonly bench: Bench; readonly problems: readonly string[] } {
   const problems: string[] = [];
   const told: Telling = { words: words.linkProblems, problems };
-  const fields = splitFields(text, told);
+  const code = text.replace(/^#/, "");
+  const isShort = isShortAddress(code);
+  const fields = splitFields(isShort ? `v=${benchVersion}&model=${model.id}&${code}` : code, told);
   const fresh = newBench(model);
   const version = fields.get("v");
   if (version !== String(benchVersion)) {
@@ -186,14 +189,17 @@ export function decodeBench(
     ),
     overruled: readFlag(fields.get("overruled"), "overruled", told),
     wet: readNames(fields.get("wet"), wetNames, "wet", told)[0] ?? "",
-    page: readNames(fields.get("page"), pageNames, "page", told)[0] ?? "bench",
+    page: pageOf(
+      readNames(fields.get("page"), pageNames, "page", told)[0],
+      isShort && lesson !== undefined,
+    ),
   };
   return { bench, problems };
 }
 
 function splitFields(text: string, { words, problems }: Telling): Map<string, string> {
   const fields = new Map<string, string>();
-  for (const part of text.replace(/^#/, "").split("&")) {
+  for (const part of text.split("&")) {
     const [key = "", ...rest] = part.split("=");
     try {
       fields.set(key, decodeURIComponent(rest.join("=")));

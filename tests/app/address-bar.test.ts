@@ -30,7 +30,10 @@ function page(refuses: (state: unknown) => void, origin = "https://example.org")
     addEventListener: () => {},
     removeEventListener: () => {},
   };
-  const bar = new AddressBar(fake as unknown as Window, () => {});
+  const bar = new AddressBar(fake as unknown as Window, {
+    onOpened: () => {},
+    onRevisited: () => {},
+  });
   const tell = (code: string, beside: unknown = {}) => {
     bar.tell(() => ({ code, beside }));
     vi.advanceTimersByTime(200);
