@@ -1,5 +1,4 @@
 import type { FeatureId, Values } from "../engine/model.js";
-import type { HandStandIn } from "../engine/hand-stand-ins.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
 import { valuesAfter } from "../engine/plan-end.js";
 import { readingsAfter } from "../engine/plan-notes.js";
@@ -10,20 +9,19 @@ import type { Bench } from "../reed/bench.js";
 import type { DoneStep, Sitting } from "../reed/done-steps.js";
 import { judgement } from "../reed/looked-advice.js";
 import { meanReading, placedReadings, type ListedReadings } from "../reed/readings.js";
+import { triedOver, withTried, type Tried } from "../reed/tried.js";
 import { toThousandths } from "../reed/units.js";
 import type { BenchState } from "./bench-state.js";
 import { onlySheet, type Moment } from "./moment.js";
-import { isSame, seenAs, step, viewed } from "./undo-step.js";
+import type { Handlers } from "./reduce-reed.js";
+import { isSame, step, viewed } from "./undo-step.js";
 
-/** A stand-in that is on the reed to be looked at: kept or taken back. */
+/** A stand-in that is tried on the bench. */
 export interface Trial {
   /** Which one, by its id in the list. */
   readonly what: string;
-  /** The reed before it, and what redo would have brought. */
-  readonly base: Moment;
-  readonly future: readonly Moment[];
-  /** The reed with it: any other values, and the trial is over. */
-  readonly values: Values;
+  /** What it tries: anything else tried, and the trial is over. */
+  readonly tried: Tried;
 }
 
 /** What is asked and tried of the advice. No step of undo, and not in the address; what is looked at is in the bench. */
@@ -31,8 +29,6 @@ export interface AdviceState {
   /** What the stand-ins are asked for; absent while their list is closed. */
   readonly asked?: StandInRequest;
   readonly trial?: Trial;
-  /** What hands do that was kept last, and the reed with it. */
-  readonly kept?: { readonly hand: HandStandIn; readonly values: Values };
   /** The trouble that is looked into. */
   readonly symptom?: string;
 }
@@ -44,11 +40,6 @@ export type AdviceAction =
       readonly type: "stand-in-tried";
       readonly what: string;
       readonly changes: readonly FeatureChange[];
-    }
-  | {
-      readonly type: "trial-kept";
-      /** What hands do, where it was that. */
-      readonly hand?: HandStandIn | undefined;
     }
   | { readonly type: "trial-ended" }
   | {
@@ -71,47 +62,23 @@ export type AdviceAction =
 /** A link stays short: older sittings are for the reed's own record. */
 const mostSittings = 8;
 
-/** The next state after something done with advice. */
-export function reduceAdvice(state: BenchState, action: AdviceAction): BenchState {
-  switch (action.type) {
-    case "stand-ins-asked":
-      return asked(state, action.request);
-    case "stand-in-tried":
-      return tried(state, action.what, action.changes);
-    case "trial-kept":
-      return kept(state, action.hand);
-    case "trial-ended":
-      return trialEnded(state);
-    case "step-done":
-      return step(state, stepDone(state, action.step, action.readings));
-    case "sitting-begun":
-      return sittingBegun(state);
-    case "plan-looked-at":
-      return viewed(state, { plan: action.kind });
-    case "quality-shown":
-      return viewed(state, { quality: action.quality });
-    case "quality-judged":
-      return judged(state, action.quality, action.values);
-    case "symptom-picked":
-      return looking(state, { symptom: action.symptom });
-  }
-}
+/** What is done with advice. */
+export const adviceHandlers: Handlers<AdviceAction["type"]> = {
+  "stand-ins-asked": (state, { request }) => asked(state, request),
+  "stand-in-tried": (state, { what, changes }) => tried(state, what, changes),
+  "trial-ended": (state) => trialEnded(state),
+  "step-done": (state, action) => step(state, stepDone(state, action.step, action.readings)),
+  "sitting-begun": (state) => sittingBegun(state),
+  "plan-looked-at": (state, { kind }) => viewed(state, { plan: kind }),
+  "quality-shown": (state, { quality }) => viewed(state, { quality }),
+  "quality-judged": (state, { quality, values }) => judged(state, quality, values),
+  "symptom-picked": (state, { symptom }) => looking(state, { symptom }),
+};
 
-/** The trial that is on the reed now; undefined once anything else has changed the reed. */
-export function trialOf({ advice, present, past }: BenchState): Trial | undefined {
+/** The stand-in that is tried now; undefined once anything else is. */
+export function trialOf({ advice, present }: BenchState): Trial | undefined {
   const { trial } = advice;
-  const isOn = trial && past.at(-1) === trial.base && present.bench.values === trial.values;
-  return isOn ? trial : undefined;
-}
-
-/** What hands do that was kept last; undefined once anything else has changed the reed. */
-export function keptOf({ advice, present }: BenchState): HandStandIn | undefined {
-  return advice.kept?.values === present.bench.values ? advice.kept?.hand : undefined;
-}
-
-function kept(state: BenchState, hand: HandStandIn | undefined): BenchState {
-  const { values } = state.present.bench;
-  return looking(state, { trial: undefined, kept: hand && { hand, values } });
+  return trial && isSame(trial.tried, present.bench.tried) ? trial : undefined;
 }
 
 type Change = { readonly [Key in keyof AdviceState]?: AdviceState[Key] | undefined };
@@ -124,38 +91,29 @@ function looking(state: BenchState, change: Change): BenchState {
 
 /** Another question ends a trial: what was tried belongs to the question before. */
 function asked(state: BenchState, request: StandInRequest | undefined): BenchState {
-  return looking(trialEnded(state), { asked: request, kept: undefined });
+  return looking(trialEnded(state), { asked: request });
 }
 
+/** Changes are tried over what the reed has; what was tried before gives way. */
 function tried(state: BenchState, what: string, changes: readonly FeatureChange[]): BenchState {
-  const { base, future } = trialOf(state) ?? { base: state.present, future: state.future };
-  const from = trialEnded(state);
-  const before = base.bench.values;
-  const values = { ...before };
+  const { bench } = state.present;
+  const values = { ...bench.values };
   for (const { feature, change } of changes) {
-    const value = before[feature];
+    const value = bench.values[feature];
     if (value !== undefined) values[feature] = toThousandths(value + change);
   }
-  const bench = { ...from.present.bench, values };
-  const next = step(from, {
-    ...onlySheet(from.present),
-    bench,
-    readings: stillRead(from.present, values),
-  });
-  return looking(next, {
-    kept: undefined,
-    trial: { what, base: next.past.at(-1)!, future, values },
-  });
+  const over = triedOver(bench.values, values);
+  if (!over) return state;
+  const next = step(state, { ...state.present, bench: withTried(bench, over) });
+  return looking(next, { trial: { what, tried: over } });
 }
 
-/** The reed as it was before the trial; the trial leaves no step of undo. */
+/** Nothing is tried any more. */
 function trialEnded(state: BenchState): BenchState {
-  const trial = trialOf(state);
   const over = looking(state, { trial: undefined });
-  if (!trial) return state.advice.trial ? over : state;
-  const { gesture: _open, before: _before, ...rest } = over;
-  const present = seenAs(state, trial.base);
-  return { ...rest, present, past: state.past.slice(0, -1), future: trial.future };
+  if (!trialOf(state)) return over;
+  const { present } = over;
+  return step(over, { ...present, bench: withTried(present.bench, undefined) });
 }
 
 /** The single readings of what has not changed. */
@@ -166,7 +124,7 @@ function stillRead({ bench, readings }: Moment, values: Values): Moment["reading
 }
 
 function stepDone({ model, present }: BenchState, done: DoneStep, listed: ListedReadings): Moment {
-  const { bench } = present;
+  const bench = withTried(present.bench, undefined);
   const read = placedReadings(listed);
   const action = bassoonActions.actions.find(({ id }) => id === done.action);
   if (!action) return present;

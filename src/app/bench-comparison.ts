@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from "lit";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { shownValues } from "../reed/tried.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import { ReedComparison } from "../widgets/reed-comparison.js";
@@ -59,7 +60,7 @@ export class BenchComparison extends LitElement {
     return html`<section aria-label=${text.compare.pinned(name(pinned.reed))}>
       <reed-comparison
         .model=${state.model}
-        .mine=${{ name: reedName({ model: state.model, bench }, text), values: bench.values, blend: placed?.raw }}
+        .mine=${{ name: reedName({ model: state.model, bench }, text), values: shownValues(bench), blend: placed?.raw }}
         .pinned=${{ name: name(pinned.reed), values: pinned.values, blend }}
         .differences=${differences}
         .onlyOne=${onlyOne}

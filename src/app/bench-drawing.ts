@@ -3,6 +3,7 @@ import type { PictureWords } from "../drawing/png-text.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { Bench } from "../reed/bench.js";
+import { shownValues } from "../reed/tried.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
 import { ReedDrawing } from "../widgets/reed-drawing.js";
@@ -82,7 +83,7 @@ export class BenchDrawing extends LitElement {
     return html`<h2>${text.drawing.title}</h2>
       <figure>
         ${pinned ? html`<figcaption>${reedName(this, text)}</figcaption>` : nothing}
-        ${this.#drawing(bench.values, pinned !== undefined || this.lying, "mine")}
+        ${this.#drawing(shownValues(bench), pinned !== undefined || this.lying, "mine")}
       </figure>
       ${
         pinned

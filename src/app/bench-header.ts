@@ -41,7 +41,7 @@ export class BenchHeader extends LitElement {
   static override properties = {
     text: { attribute: false },
     reed: { type: String },
-    unchanged: { type: Boolean },
+    name: { type: String },
     canUndo: { attribute: false },
     canRedo: { attribute: false },
     theme: { type: String },
@@ -52,8 +52,8 @@ export class BenchHeader extends LitElement {
   declare text: Catalogue;
   /** The reed's name; empty for the all-round reed. */
   declare reed: string;
-  /** Whether its readings are still those of the reed of that name. */
-  declare unchanged: boolean;
+  /** What it is called while something is tried on it; else its name. */
+  declare name: string;
   declare canUndo: boolean;
   declare canRedo: boolean;
   declare theme: Theme;
@@ -67,7 +67,7 @@ export class BenchHeader extends LitElement {
     super();
     this.text = english;
     this.reed = "";
-    this.unchanged = true;
+    this.name = "";
     this.canUndo = false;
     this.canRedo = false;
     this.theme = "auto";
@@ -173,9 +173,6 @@ export class BenchHeader extends LitElement {
 
   #reedChoice() {
     const words = this.text.bar;
-    const { reed, unchanged } = this;
-    const isShipped = reed === "" || demoReeds.some((one) => one.reed === reed);
-    const own = isShipped && unchanged ? undefined : reed || words.allRound;
     const option = (value: string, label: string) =>
       html`<option value=${value} .selected=${live(value === (this.#walk.walked ?? this.#present))}>
         ${label}
@@ -189,7 +186,7 @@ export class BenchHeader extends LitElement {
           @keydown=${this.#walk.onKey}
           @pointerdown=${this.#walk.onPointer}
         >
-          ${own === undefined ? nothing : option(present, isShipped ? words.changed(own) : own)}
+          ${this.#present === present ? option(present, this.name || this.reed) : nothing}
           ${option(allRound, words.allRound)} ${option(empty, words.emptyReed)}
           <optgroup label=${words.demo}>
             ${demoReeds.map((one) => option(demo(one.reed), one.reed))}
@@ -205,8 +202,8 @@ export class BenchHeader extends LitElement {
 
   /** The value of the reed that is on the bench. */
   get #present(): string {
-    const { reed, unchanged } = this;
-    if (!unchanged) return present;
+    const { reed, name } = this;
+    if (name !== "" && name !== (reed || this.text.bar.allRound)) return present;
     if (reed === "") return allRound;
     return demoReeds.some((one) => one.reed === reed) ? demo(reed) : present;
   }

@@ -4,6 +4,7 @@ import { presetState } from "../acoustics/lip-presets.js";
 import type { LipPurpose } from "../acoustics/trade-and-model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { withLip } from "../reed/lip-catalogue.js";
+import { shownValues } from "../reed/tried.js";
 import { define } from "../widgets/define.js";
 import type {
   AssumptionPickedEvent,
@@ -97,7 +98,7 @@ export class BenchLip extends LitElement {
     return html`<section role=${this.embedded ? "group" : nothing} aria-label=${text.lip.title}>
       <lip-panel
         .model=${this.state.model}
-        .mine=${this.#named(bench)}
+        .mine=${this.#named({ reed: bench.reed, values: shownValues(bench) })}
         .second=${pinned && this.#named(pinned)}
         .unit=${bench.unit}
         .lip=${this.lip}

@@ -104,7 +104,7 @@ export class BenchPlace extends LitElement {
       </h1>
       <triangle-plane
         .blend=${view.placed?.raw}
-        .ghost=${view.ghost}
+        .base=${view.base}
         .ellipse=${view.drawnEllipse}
         .layers=${bench.layers}
         .chain=${view.chain}

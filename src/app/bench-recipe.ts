@@ -3,6 +3,7 @@ import { live } from "lit/directives/live.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
+import { givenValues, shownValues } from "../reed/tried.js";
 import type { StandInsAskedEvent } from "../widgets/advice-events.js";
 import { define } from "../widgets/define.js";
 import { look } from "../widgets/look.js";
@@ -106,6 +107,12 @@ export class BenchRecipe extends LitElement {
         border-color: var(--accent);
         font-weight: 600;
       }
+      .measured {
+        min-height: 2.75rem;
+      }
+      .none {
+        visibility: hidden;
+      }
       #body {
         padding: 0 clamp(0.75rem, 2.5vw, 2rem) 1rem;
       }
@@ -127,6 +134,7 @@ export class BenchRecipe extends LitElement {
         }
         label,
         .hint,
+        .measured,
         bench-stand-ins,
         .handle {
           display: none;
@@ -205,7 +213,7 @@ export class BenchRecipe extends LitElement {
             ${open ? text.sheet.close : text.sheet.open}
           </button>
         </h2>
-        ${open ? this.#unitChoice() : nothing}
+        ${open ? html`${this.#asMeasured()} ${this.#unitChoice()}` : nothing}
       </div>
       <div id="body" ?hidden=${!open}>
         <p class="hint">${text.planPage.standIns.hint}</p>
@@ -214,16 +222,29 @@ export class BenchRecipe extends LitElement {
     </section>`;
   }
 
+  /** Its room is kept, so that nothing moves under the finger that tries something. */
+  #asMeasured() {
+    const { tried } = this.state.present.bench;
+    return html`<button
+      class="measured ${tried ? "" : "none"}"
+      @click=${() => this.dispatchEvent(new BenchActionEvent({ type: "as-measured" }))}
+    >
+      ${this.text.tried.asMeasured(this.view.isGiven)}
+    </button>`;
+  }
+
   #rows() {
     const { bench, readings } = this.state.present;
     return html`<reed-recipe
       .model=${this.model}
-      .values=${bench.values}
+      .values=${shownValues(bench)}
       .readings=${readings}
       .expected=${bench.expected ?? noFeatures}
       .locked=${bench.locked}
       .pulls=${this.view.pulls}
-      .earlier=${this.view.earlier}
+      .measured=${bench.values}
+      .tried=${bench.tried}
+      .own=${!givenValues(this.model, bench)}
       .pointed=${this.pointed}
       .asked=${this.state.advice.asked?.feature}
       .unit=${bench.unit}

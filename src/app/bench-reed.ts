@@ -1,7 +1,8 @@
 import type { ReedModel } from "../engine/model.js";
-import { allRoundValues, type Bench } from "../reed/bench.js";
+import type { Bench } from "../reed/bench.js";
 import type { Catalogue } from "../reed/catalogue.js";
-import { demoReeds } from "../reed/demo-reeds.js";
+import { isDemo } from "../reed/demo-reeds.js";
+import { givenValues } from "../reed/tried.js";
 
 /** A reed as a bench holds it. */
 interface BenchReed {
@@ -9,30 +10,16 @@ interface BenchReed {
   readonly bench: Bench;
 }
 
-function shippedValues({ model, bench: { reed } }: BenchReed): Bench["values"] | undefined {
-  return reed === "" ? allRoundValues(model) : demoReeds.find((one) => one.reed === reed)?.readings;
+/** Whether the reed is one that the product brings along: nobody has read or done anything to it. */
+export function isGiven({ model, bench }: BenchReed): boolean {
+  return givenValues(model, bench) !== undefined;
 }
 
-/**
- * Whether nobody has entered anything: the all-round reed or a demo reed with no reading changed.
- * A reed of one's own is one's own even where a reading happens to be the all-round value.
- */
-export function isUntouched(one: BenchReed): boolean {
-  const { model, bench } = one;
-  const shipped = shippedValues(one);
-  if (!shipped) return false;
-  return model.features.every(
-    ({ id }) => bench.values[id] === undefined || bench.values[id] === shipped[id],
-  );
-}
-
-/** Whether every reading is still as the reed of that name has it. */
-export function isUnchanged(one: BenchReed): boolean {
-  return isUntouched(one) && one.model.features.every(({ id }) => id in one.bench.values);
-}
-
-/** What a reed is called, on screen, on paper and in pictures: a shipped one that was changed says so. */
+/** What a reed is called, on screen, on paper and in pictures: where something is tried on it, that is said. */
 export function reedName(one: BenchReed, text: Catalogue): string {
-  const name = one.bench.reed || text.bar.allRound;
-  return shippedValues(one) && !isUnchanged(one) ? text.bar.changed(name) : name;
+  const { reed, tried, done = [] } = one.bench;
+  const isShippedName = reed === "" || isDemo(reed);
+  // A step that was done has made another reed of the one that the product brings along.
+  const name = done.length > 0 && isShippedName ? text.bar.worked(reed || text.bar.allRound) : reed;
+  return tried ? text.tried.name(name || text.bar.allRound) : name || text.bar.allRound;
 }

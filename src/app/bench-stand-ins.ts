@@ -1,11 +1,17 @@
 import { LitElement, html, nothing, type PropertyValues } from "lit";
 import { live } from "lit/directives/live.js";
 import { repeat } from "lit/directives/repeat.js";
+import type { HandStandIn } from "../engine/hand-stand-ins.js";
 import type { Feature } from "../engine/model.js";
+import { readingsAfter } from "../engine/plan-notes.js";
 import type { StandInRequest } from "../engine/stand-ins.js";
+import { bassoonActions } from "../reed/bassoon-actions.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingText, typedValue, unitSign } from "../reed/reading-text.js";
 import { unitDecimals } from "../reed/units.js";
+import { define } from "../widgets/define.js";
+import type { ReadingsTakenEvent } from "../widgets/events.js";
+import { ReedStepReadings } from "../widgets/reed-step-readings.js";
 import { AtRest } from "../widgets/at-rest.js";
 import { look } from "../widgets/look.js";
 import { trialOf } from "./advice-state.js";
@@ -13,14 +19,16 @@ import { BenchActionEvent } from "./bench-action-event.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
 import { isUnsound, mapFor } from "./measured-map.js";
 import { careParts } from "./care-parts.js";
-import { keptDeed, standInList, type Offer, type StandInList } from "./stand-in-list.js";
+import { standInList, type Offer, type StandInList } from "./stand-in-list.js";
 import { standInsStyle } from "./stand-ins-style.js";
 import { unsoundText } from "./unsound-text.js";
 
+define("reed-step-readings", ReedStepReadings);
+
 /**
- * What stands in for a feature: what is asked, the list in the trade's words, and each to be tried, kept or taken back.
+ * What stands in for a feature: what is asked, the list in the trade's words, and each to be tried, done or taken back.
  *
- * @fires bench-action - another question, a trial, its end
+ * @fires bench-action - another question, a trial, its end, what was done
  * @fires stand-ins-closed - the list is to go
  */
 export class BenchStandIns extends LitElement {
@@ -30,18 +38,22 @@ export class BenchStandIns extends LitElement {
     state: { attribute: false },
     stays: { type: Boolean },
     text: { attribute: false },
+    doing: { state: true },
   };
 
   declare state: BenchState;
   /** It was not opened by anybody: it takes no focus when it comes, and cannot be closed. */
   declare stays: boolean;
   declare text: Catalogue;
+  /** The new readings after what is tried was done are asked for. */
+  declare doing: boolean;
   readonly #rest = new AtRest(this);
   #list: StandInList | undefined;
 
   constructor() {
     super();
     this.stays = false;
+    this.doing = false;
     this.text = english;
   }
 
@@ -97,7 +109,7 @@ export class BenchStandIns extends LitElement {
     const words = this.text.advice.standIns;
     const page = this.text.planPage.standIns;
     const isTried = trialOf(this.state) !== undefined;
-    return html`${this.#modes(asked)} ${this.#change(asked, feature)} ${this.#kept()}
+    return html`${this.#modes(asked)} ${this.#change(asked, feature)}
       <p class="sentence">${list.sentence}</p>
       ${isTried ? html`<p class="soft">${page.tried} ${page.leftover}</p>` : nothing}
       <div class="lists">
@@ -125,16 +137,6 @@ export class BenchStandIns extends LitElement {
           : nothing
       }
       <p class="soft">${page.unmeasured}</p>`;
-  }
-
-  /** What was kept is on the bench only: how hands bring it onto the reed. */
-  #kept() {
-    const kept = keptDeed(this.state, this.text);
-    if (!kept) return nothing;
-    return html`<div class="kept" tabindex="-1">
-      <p>${this.text.planPage.standIns.keptDeed(kept.deed)}</p>
-      ${careParts(kept.care, true, this.text)}
-    </div>`;
   }
 
   #modes(asked: StandInRequest) {
@@ -228,10 +230,17 @@ export class BenchStandIns extends LitElement {
       ${care ? careParts(care, on, this.text) : nothing}
       ${
         on
-          ? html`<div class="pair">
-              <button class="keep" @click=${() => this.#keep(hand)}>${words.keep}</button>
-              <button class="back" @click=${() => this.#back(what)}>${words.back}</button>
-            </div>`
+          ? html`${this.doing && hand ? this.#form(hand) : nothing}
+              <div class="pair">
+                ${
+                  hand && !this.doing
+                    ? html`<button class="done" @click=${this.#open}>
+                        ${this.text.advice.plan.done}
+                      </button>`
+                    : nothing
+                }
+                <button class="back" @click=${() => this.#back(what)}>${words.back}</button>
+              </div>`
           : changes.length > 0
             ? html`<button
                 class="try"
@@ -251,13 +260,47 @@ export class BenchStandIns extends LitElement {
 
   #try(what: string, changes: Offer["changes"]): void {
     this.#act({ type: "stand-in-tried", what, changes });
-    void this.#focusOn(`[data-what="${what}"] .keep`);
+    this.doing = false;
+    void this.#focusOn(`[data-what="${what}"] .pair button`);
   }
 
-  /** What was kept is no longer in the list: the focus goes to what is to be done now, else to the list itself. */
-  #keep(hand: Offer["hand"]): void {
-    this.#act({ type: "trial-kept", hand });
-    void this.#focusOn(hand ? ".kept" : "section");
+  /** What hands have done is read again, as after a step of a plan. */
+  #form(hand: HandStandIn) {
+    const { actions, changes } = hand;
+    const { model, present } = this.state;
+    const done = bassoonActions.actions.filter(({ id }) => actions.includes(id));
+    const touched = new Set(done.flatMap((action) => readingsAfter(model, action)));
+    const { bench } = present;
+    const by = new Map(changes.map(({ feature, change }) => [feature, change]));
+    const expected = Object.entries(bench.values).map(([id, value]) => [
+      id,
+      value + (by.get(id) ?? 0),
+    ]);
+    return html`<reed-step-readings
+      .model=${model}
+      .asked=${[...touched].filter((id) => bench.values[id] !== undefined)}
+      .expected=${Object.fromEntries(expected)}
+      .unit=${bench.unit}
+      .text=${this.text}
+      @readings-taken=${(event: ReadingsTakenEvent) => this.#onTaken(event, hand)}
+      @readings-put-off=${() => (this.doing = false)}
+    ></reed-step-readings>`;
+  }
+
+  readonly #open = (): void => {
+    this.doing = true;
+    void this.#focusOn("reed-step-readings");
+  };
+
+  /** Each deed is a step of the reed's own; the readings belong to the last. */
+  #onTaken(event: ReadingsTakenEvent, { actions, amount }: HandStandIn): void {
+    event.stopPropagation(); // these are the readings of a step, not of a table
+    actions.forEach((action, i) => {
+      const readings = i === actions.length - 1 ? event.readings : {};
+      this.#act({ type: "step-done", step: { action, amount }, readings });
+    });
+    this.doing = false;
+    void this.#focusOn("section");
   }
 
   #back(what: string): void {

@@ -1,7 +1,7 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
-import { reduceAdvice, type AdviceAction, type AdviceState } from "./advice-state.js";
-import { isSheetAction, isTurning, onSheet, type SheetAction } from "./sheet.js";
+import { adviceHandlers, type AdviceAction, type AdviceState } from "./advice-state.js";
+import { sheetHandlers, type SheetAction } from "./sheet.js";
 import { anotherReed, onlySheet, pinned, swapped, unpinned, type Moment } from "./moment.js";
 import type { Presenting } from "./presenting.js";
 import type { LessonState } from "../lesson/lesson-state.js";
@@ -11,8 +11,10 @@ import type { Bench, Layer, OpenLesson, PageName } from "../reed/bench.js";
 import { meanReading, placedReadings, type ListedReadings } from "../reed/readings.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
 import type { Route } from "../reed/route.js";
+import { withTried } from "../reed/tried.js";
 import { isSame, step, viewed } from "./undo-step.js";
-import { isReedAction, reduceReed, withChange } from "./reduce-reed.js";
+import { handled, pointHandlers, withBench, type Handlers } from "./reduce-reed.js";
+import { valueHandlers } from "./reduce-values.js";
 
 export { followPoint, startState } from "./reduce-reed.js";
 
@@ -54,6 +56,12 @@ export type BenchAction =
       readonly value: number | undefined;
       readonly gesture?: string;
     }
+  /** One feature is tried no more. */
+  | { readonly type: "try-left"; readonly feature: FeatureId }
+  /** What is tried for a feature has been read. */
+  | { readonly type: "try-accepted"; readonly feature: FeatureId }
+  /** Nothing is tried any more. */
+  | { readonly type: "as-measured" }
   | { readonly type: "point-moved"; readonly target: Blend; readonly gesture?: string }
   | { readonly type: "gesture-ended" }
   | { readonly type: "lock-set"; readonly feature: FeatureId; readonly locked: boolean }
@@ -96,50 +104,37 @@ export type BenchAction =
   | { readonly type: "undo" }
   | { readonly type: "redo" };
 
+const handlers: Handlers<BenchAction["type"]> = {
+  ...pointHandlers,
+  ...valueHandlers,
+  ...sheetHandlers,
+  ...adviceHandlers,
+  "finished-set": (state, { finished }) =>
+    step(state, withBench(state, { ...state.present.bench, finished })),
+  "unit-set": (state, { unit }) => viewed(state, { unit }),
+  "page-set": (state, { page }) => viewed(state, { page }),
+  "place-revisited": (state, { route }) => revisited(state, route),
+  "lesson-opened": (state, { lesson }) => viewed(state, { lesson }),
+  "lesson-worked": (state, action) => withRun(state, action),
+  "progress-set": (state, { progress }) => withProgress(state, progress),
+  "presenting-set": (state, { presenting }) => withPresenting(state, presenting),
+  "lesson-file-opened": (state, { file }) => withLessonFile(state, file),
+  "reed-pinned": (state) => step(state, pinned(state.present)),
+  "reed-unpinned": (state) => step(state, unpinned(state.present)),
+  "reeds-swapped": (state) => step(state, swapped(state.model, state.present)),
+  "reed-loaded": (state, action) => step(state, loaded(state.present, action)),
+  "readings-taken": (state, action) => step(state, taken(state.present, action)),
+  "bench-opened": (state, { bench }) => step(state, { bench, readings: {} }),
+  reset: (state) => step(state, reset(state)),
+};
+
 /**
  * The next state. Pure; the same state comes back when nothing changes.
  *
  * @example reduce(state, { type: "unit-set", unit: "in" }).present.bench.unit → "in"
  */
 export function reduce(state: BenchState, action: BenchAction): BenchState {
-  const { present } = state;
-  switch (action.type) {
-    case "finished-set":
-      return step(state, withChange(present, { finished: action.finished }));
-    case "unit-set":
-      return viewed(state, { unit: action.unit });
-    case "lesson-opened":
-      return viewed(state, { lesson: action.lesson });
-    case "lesson-worked":
-      return withRun(state, action);
-    case "progress-set":
-      return withProgress(state, action.progress);
-    case "presenting-set":
-      return withPresenting(state, action.presenting);
-    case "lesson-file-opened":
-      return withLessonFile(state, action.file);
-    case "place-revisited":
-      return revisited(state, action.route);
-    case "page-set":
-      return viewed(state, { page: action.page });
-    case "reed-pinned":
-      return step(state, pinned(present));
-    case "reed-unpinned":
-      return step(state, unpinned(present));
-    case "reeds-swapped":
-      return step(state, swapped(present));
-    case "reed-loaded":
-      return step(state, loaded(present, action));
-    case "readings-taken":
-      return step(state, taken(present, action));
-    case "bench-opened":
-      return step(state, { bench: action.bench, readings: {} });
-    case "reset":
-      return step(state, reset(state));
-    default:
-      if (isReedAction(action)) return reduceReed(state, action);
-      return isSheetAction(action) ? sheetWritten(state, action) : reduceAdvice(state, action);
-  }
+  return handled(handlers, state, action);
 }
 
 function withRun(
@@ -173,12 +168,9 @@ function withLessonFile(state: BenchState, lessonFile: LessonFile): BenchState {
   const isAgain = lesson?.id === fileLesson && state.lessonFile?.name === lessonFile.name;
   const opened = viewed(state, { lesson: { id: fileLesson, step: isAgain ? lesson.step : 0 } });
   const { [fileLesson]: _old, ...runs } = state.progress?.runs ?? {};
-  return { ...opened, lessonFile, progress: { ...state.progress, runs } };
-}
-
-function sheetWritten(state: BenchState, action: SheetAction): BenchState {
-  const present = onSheet(state.present, action);
-  return isTurning(action) ? { ...state, present } : step(state, present);
+  const progress = { ...state.progress, runs };
+  const isKnown = isSame([lessonFile, progress], [state.lessonFile, state.progress]);
+  return isKnown ? opened : { ...opened, lessonFile, progress };
 }
 
 function loaded(
@@ -200,7 +192,7 @@ function taken(
   const values = { ...before.bench.values, ...Object.fromEntries(means) };
   return {
     ...before,
-    bench: { ...before.bench, reed, values, finished: true },
+    bench: { ...withTried(before.bench, undefined), reed, values, finished: true },
     readings: { ...before.readings, ...read },
   };
 }

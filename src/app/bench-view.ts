@@ -1,13 +1,14 @@
 import { certaintyEllipse, type CertaintyEllipse } from "../engine/certainty.js";
-import type { FeatureId, Values } from "../engine/model.js";
+import type { FeatureId } from "../engine/model.js";
 import type { Catalogue, Sentence } from "../reed/catalogue.js";
 import { describeReed } from "../reed/sentence.js";
-import { reedName } from "./bench-reed.js";
+import { shownValues } from "../reed/tried.js";
+import { isGiven, reedName } from "./bench-reed.js";
 import { followPoint, type BenchState } from "./bench-state.js";
 import { compareReeds, type Comparison } from "./comparison.js";
 import { gaugeErrors } from "./gauge-errors.js";
-import { isUnsound } from "./measured-map.js";
-import { valuesBefore, viewPlace, type PlaceView } from "./place-view.js";
+import { isUnsound, mapFor } from "./measured-map.js";
+import { viewPlace, type PlaceView } from "./place-view.js";
 import { reachOf } from "./reach-view.js";
 import { unsoundText } from "./unsound-text.js";
 
@@ -15,13 +16,13 @@ import { unsoundText } from "./unsound-text.js";
 export interface BenchView extends PlaceView {
   /** What the reed is called. */
   readonly name: string;
+  /** Whether the product brings the reed along: what it has was given, not measured. */
+  readonly isGiven: boolean;
   /** Greatest standard deviation of a share; absent without a place. */
   readonly doubt?: number;
   readonly gaugeEllipse?: CertaintyEllipse;
   /** The pinned reed beside this one; absent when none is pinned. */
   readonly comparison?: Comparison;
-  /** Readings before the last step. */
-  readonly earlier: Values;
   readonly sentence: Sentence;
   /** Features that kept the point from where it was asked to go; empty when it got there. */
   readonly stoppedBy: readonly FeatureId[];
@@ -34,18 +35,19 @@ export interface BenchView extends PlaceView {
  */
 export function viewBench(state: BenchState, text: Catalogue): BenchView {
   const { model, present } = state;
-  const { values, pinned } = present.bench;
+  const { pinned } = present.bench;
+  const values = shownValues(present.bench);
   const isStopped = isUnsound(present.bench);
   const seen: PlaceView = isStopped ? { pulls: [], chain: [] } : viewPlace(state, reachOf);
   const { map, placed, ellipse } = seen;
-  const name = reedName({ model, bench: present.bench }, text);
+  const reed = { model, bench: present.bench };
+  const told = { name: reedName(reed, text), isGiven: isGiven(reed) };
   const comparison = pinned ? { comparison: compareReeds(model, values, pinned) } : {};
   if (!map || !placed || !ellipse)
     return {
       ...seen,
       ...comparison,
-      name,
-      earlier: {},
+      ...told,
       sentence: isStopped
         ? [unsoundText(present.bench, text)]
         : describeReed({ model, values }, text),
@@ -55,19 +57,19 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
   return {
     ...seen,
     ...comparison,
-    name,
+    ...told,
     doubt,
     // Only words ask for these two, and words have their own pace.
     get gaugeEllipse() {
-      return certaintyEllipse(map, {
+      return certaintyEllipse(mapFor(model, present.bench.values) ?? map, {
         gaugeError: gaugeErrors(model, present.readings),
         recipeScatter: 0,
       });
     },
     get sentence() {
-      return describeReed({ model, values, place: { map, placed }, doubt }, text);
+      const said = describeReed({ model, values, place: { map, placed }, doubt }, text);
+      return present.bench.tried ? [`${text.tried.begins} `, ...said] : said;
     },
-    earlier: valuesBefore(state) ?? {},
     stoppedBy: followPoint(model, present)?.limits ?? [],
   };
 }

@@ -28,7 +28,7 @@ export function triangleRows(state: BenchState, view: BenchView, text: Catalogue
   const { placed, comparison } = view;
   if (placed) rows.push(row(words.point, placed.blend));
   if (placed && placed.beyond > 0.005) rows.push(row(words.pointOutside, placed.raw));
-  if (view.ghost) rows.push(row(words.before, view.ghost));
+  if (view.base) rows.push(row(text.tried.base(view.isGiven), view.base));
   if (comparison?.blend)
     rows.push(row(words.pinned(comparison.pinned.reed || text.bar.allRound), comparison.blend));
   const target = targetOf(bench, text.target.own);

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from "lit";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { shownValues } from "../reed/tried.js";
 import { look } from "../widgets/look.js";
 import type { BenchState } from "./bench-state.js";
 import type { BenchView } from "./bench-view.js";
@@ -81,7 +82,9 @@ export class DrawnTable extends LitElement {
 
   #tables() {
     const { state, view, text } = this;
-    const { values, unit } = state.present.bench;
+    const { bench } = state.present;
+    const { unit } = bench;
+    const values = shownValues(bench);
     const words = text.table;
     const { high, low, loud } = text.corners;
     const blade = [words.behindTip, words.spine, words.halfway, words.edge];

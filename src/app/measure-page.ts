@@ -9,7 +9,9 @@ import { ReedDrawing } from "../widgets/reed-drawing.js";
 import { ReedSentence } from "../widgets/reed-sentence.js";
 import { ReedTriangle } from "../widgets/reed-triangle.js";
 import { BenchActionEvent } from "./bench-action-event.js";
-import { isUntouched } from "./bench-reed.js";
+import { viewBench } from "./bench-view.js";
+import { withTried } from "../reed/tried.js";
+import { isGiven } from "./bench-reed.js";
 import type { BenchAction } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
 import { MeasureHead } from "./measure-head.js";
@@ -58,6 +60,8 @@ export class MeasurePage extends LitElement {
   declare shown: Shown;
   /** One column. */
   declare narrow: boolean;
+  /** The same without what is tried. */
+  declare private base: Shown;
   declare text: Catalogue;
   /** Where a look goes on the drawing. */
   declare pointed: string | undefined;
@@ -71,12 +75,25 @@ export class MeasurePage extends LitElement {
     this.printed = "filled";
   }
 
+  /** What is tried on the bench is no reading: the sheet shows what the reed has. */
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has("shown") && !changed.has("text")) return;
+    const { state } = this.shown;
+    const { bench } = state.present;
+    if (!bench.tried) this.base = this.shown;
+    else {
+      const present = { ...state.present, bench: withTried(bench, undefined) };
+      const measured = { ...state, present };
+      this.base = { state: measured, view: viewBench(measured, this.text) };
+    }
+  }
+
   override render() {
     const { text } = this;
-    const { state } = this.shown;
+    const { state } = this.base;
     const begun =
       state.present.sheet !== undefined ||
-      !isUntouched({ model: state.model, bench: state.present.bench });
+      !isGiven({ model: state.model, bench: state.present.bench });
     return html`<section class="sheet" aria-label=${text.measure.title}>
         ${
           begun
@@ -145,7 +162,7 @@ export class MeasurePage extends LitElement {
   }
 
   get #moment() {
-    return this.shown.state.present;
+    return this.base.state.present;
   }
 
   #isRead(step: number): boolean {
@@ -155,7 +172,7 @@ export class MeasurePage extends LitElement {
 
   #stepNames(): string[] {
     const words = this.text.measure;
-    const { features } = this.shown.state.model;
+    const { features } = this.base.state.model;
     const names = measuringSteps.map(
       ({ feature }) => features.find(({ id }) => id === feature)!.label,
     );
@@ -165,7 +182,7 @@ export class MeasurePage extends LitElement {
   #step(step: number) {
     const { text } = this;
     const { bench, sheet = blankSheet } = this.#moment;
-    const { model } = this.shown.state;
+    const { model } = this.base.state;
     if (step === 0)
       return html`<measure-look
         .bench=${bench}
@@ -201,7 +218,7 @@ export class MeasurePage extends LitElement {
   /** The reed with the place to be read; on a phone only the part of the drawing where it is. */
   #figure(step: number) {
     const { text, narrow } = this;
-    const { model, present } = this.shown.state;
+    const { model, present } = this.base.state;
     const pointed = measuringSteps[step - firstFeatureStep]?.feature ?? this.pointed;
     const endOn = pointed && /opening|Wire|hinging/.test(pointed) && !/wings|rails/.test(pointed);
     // No room is made between touch and click: before the first reading a phone shows no drawing.
@@ -222,7 +239,7 @@ export class MeasurePage extends LitElement {
 
   #place() {
     const { text } = this;
-    const { state, view } = this.shown;
+    const { state, view } = this.base;
     return html`<aside aria-label=${text.triangle.title}>
       <triangle-plane
         still
@@ -259,7 +276,7 @@ export class MeasurePage extends LitElement {
 
   readonly #skip = (): void => {
     const { feature } = measuringSteps[this.step - firstFeatureStep]!;
-    this.#act({ type: "places-read", feature, readings: [] });
+    this.#act({ type: "places-read", feature, readings: [], own: this.text.bar.ownReed });
     this.#next();
   };
 

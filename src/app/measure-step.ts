@@ -303,7 +303,9 @@ export class MeasureStep extends LitElement {
 
   #set(readings: readonly Reading[]): void {
     const { feature } = this.step;
-    this.dispatchEvent(new BenchActionEvent({ type: "places-read", feature, readings }));
+    this.dispatchEvent(
+      new BenchActionEvent({ type: "places-read", feature, readings, own: this.text.bar.ownReed }),
+    );
   }
 
   #next(): void {

@@ -273,7 +273,9 @@ export class MeasureSummary extends LitElement {
     select.value = "";
     if (!action) return;
     const features = Object.keys(action.effects);
-    this.dispatchEvent(new BenchActionEvent({ type: "reed-worked", features }));
+    this.dispatchEvent(
+      new BenchActionEvent({ type: "reed-worked", features, own: this.text.bar.ownReed }),
+    );
     const first = measuringSteps.find(({ feature }) => features.includes(feature));
     if (first) this.dispatchEvent(new StepAskedEvent(first.feature));
   }

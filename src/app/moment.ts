@@ -6,6 +6,7 @@ import type { Bench, PinnedReed } from "../reed/bench.js";
 import { ownTarget, thousandthsBlend } from "../reed/new-bench.js";
 import type { Readings } from "../reed/readings.js";
 import { targetPlaces } from "../reed/target-places.js";
+import { givenValues, shownValues, triedOver, withTried } from "../reed/tried.js";
 import { mapFor } from "./measured-map.js";
 import type { Sheet } from "./blank-sheet.js";
 
@@ -26,8 +27,9 @@ export function withTarget(model: ReedModel, present: Moment, target: string): M
   if (target === bench.target) return present;
   if (target !== ownTarget || bench.aim) return { ...present, bench: { ...bench, target } };
   const before = targetPlaces.find(({ id }) => id === bench.target)?.blend;
-  const map = mapFor(model, bench.values);
-  const start = before ?? (map ? place(map, bench.values).blend : centreBlend);
+  const values = shownValues(bench);
+  const map = mapFor(model, values);
+  const start = before ?? (map ? place(map, values).blend : centreBlend);
   return { ...present, bench: { ...bench, target, aim: wholeThousandths(start) } };
 }
 
@@ -45,10 +47,13 @@ function wholeThousandths(blend: Blend): Blend {
   return thousandthsBlend(high!, Math.min(low!, 1000 - high!));
 }
 
-/** The reed on the bench is laid beside itself, to be compared with what comes. */
+/** The reed on the bench, as it is shown, is laid beside itself, to be compared with what comes. */
 export function pinned(moment: Moment): Moment {
-  const { reed, values } = moment.bench;
-  return { ...moment, bench: { ...moment.bench, pinned: { reed, values } } };
+  const { bench } = moment;
+  return {
+    ...moment,
+    bench: { ...bench, pinned: { reed: bench.reed, values: shownValues(bench) } },
+  };
 }
 
 /** Nothing is compared any more. */
@@ -58,18 +63,22 @@ export function unpinned(moment: Moment): Moment {
 }
 
 /** The pinned reed comes to the bench, the other is pinned. */
-export function swapped(moment: Moment): Moment {
-  const { reed, values, pinned: other } = moment.bench;
+export function swapped(model: ReedModel, moment: Moment): Moment {
+  const { bench } = moment;
+  const { reed, pinned: other } = bench;
   if (!other) return moment;
+  const given = givenValues(model, other);
+  const next = anotherReed(bench, { reed: other.reed, values: given ?? other.values });
+  const tried = given && triedOver(given, other.values);
   return {
-    bench: { ...anotherReed(moment.bench, other), pinned: { reed, values } },
+    bench: { ...withTried(next, tried), pinned: { reed, values: shownValues(bench) } },
     readings: {},
   };
 }
 
 /** Another reed on the same bench: nothing of the one before stays but how the bench is looked at. */
 export function anotherReed(bench: Bench, { reed, values }: PinnedReed): Bench {
-  const { done: _done, expected: _expected, ...looks } = bench;
+  const { done: _done, expected: _expected, tried: _tried, ...looks } = bench;
   const none = { locked: [], unsound: [], overruled: false, wet: "" } as const;
   return { ...looks, ...none, reed, values, finished: reed !== "" };
 }

@@ -1,10 +1,12 @@
 import type { Blend } from "../engine/blend.js";
 import { certaintyEllipse, type CertaintyEllipse } from "../engine/certainty.js";
 import type { BlendMap } from "../engine/compile.js";
-import type { Values } from "../engine/model.js";
+import type { ReedModel } from "../engine/model.js";
 import { pullChain, type ChainLink } from "../engine/pull-chain.js";
 import { place, type Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
+import type { Bench } from "../reed/bench.js";
+import { shownValues } from "../reed/tried.js";
 import type { BenchState } from "./bench-state.js";
 import { gaugeErrors } from "./gauge-errors.js";
 import { mapFor } from "./measured-map.js";
@@ -23,8 +25,8 @@ export interface PlaceView {
   readonly ellipse?: CertaintyEllipse;
   /** The one that is drawn: at 68 % unless 95 % is asked for, which covers much of the triangle. */
   readonly drawnEllipse?: CertaintyEllipse;
-  /** Where the point was before the last step. */
-  readonly ghost?: Blend;
+  /** The place of what the reed has, while something else is tried: the ellipse lies round it. */
+  readonly base?: Blend;
   /** The pulls head to tail, by group or one by one; empty when the layer is off. */
   readonly chain: readonly ChainLink[];
   /** Where hands can still bring the reed, with easy and with full amounts; absent when the layer is off. */
@@ -42,26 +44,30 @@ export function viewPlace(
   reachOf?: (state: BenchState, map: BlendMap) => ReachView,
 ): PlaceView {
   const { model, present } = state;
-  const { values, layers } = present.bench;
+  const { bench } = present;
+  const { layers } = bench;
+  const values = shownValues(bench);
   const map = mapFor(model, values);
   if (!map) return { pulls: [], chain: [] };
   const gaugeError = gaugeErrors(model, present.readings);
-  const ghost = placeBefore(state);
+  // A try has no gauge error: the ellipse is that of what was measured, and hands begin at the reed itself.
+  const baseMap = mapFor(model, bench.values) ?? map;
+  const base = basePlace(model, bench);
   const all = pulls(map, values);
-  const reach = layers.includes("reach") ? reachOf?.(state, map) : undefined;
+  const reach = layers.includes("reach") ? reachOf?.(state, baseMap) : undefined;
   return {
     map,
     placed: place(map, values),
     pulls: all,
     chain: chainOf(state, all),
     ...(reach ? { reach } : {}),
-    ellipse: certaintyEllipse(map, { gaugeError }),
-    drawnEllipse: certaintyEllipse(map, {
+    ellipse: certaintyEllipse(baseMap, { gaugeError }),
+    drawnEllipse: certaintyEllipse(baseMap, {
       gaugeError,
       coverage: layers.includes("coverage95") ? 0.95 : 0.68,
       ...(layers.includes("gaugeAlone") ? { recipeScatter: 0 } : {}),
     }),
-    ...(ghost ? { ghost } : {}),
+    ...(base ? { base } : {}),
   };
 }
 
@@ -71,15 +77,8 @@ function chainOf({ model, present: { bench } }: BenchState, all: readonly Pull[]
   return pullChain(all, (id) => (bench.layers.includes("eachPull") ? id : groups.get(id)!));
 }
 
-/** The values of this reed before the last step; undefined where another reed was on the bench. */
-export function valuesBefore({ past, present }: BenchState): Values | undefined {
-  const before = past.at(-1)?.bench;
-  return before?.reed === present.bench.reed ? before.values : undefined;
-}
-
-function placeBefore(state: BenchState): Blend | undefined {
-  const { model, present } = state;
-  const before = valuesBefore(state);
-  const map = before && before !== present.bench.values ? mapFor(model, before) : undefined;
-  return map && before ? place(map, before).raw : undefined;
+/** The place of what the reed has, while something else is tried on it. */
+function basePlace(model: ReedModel, { values, tried }: Bench): Blend | undefined {
+  const map = tried && mapFor(model, values);
+  return map && place(map, values).raw;
 }

@@ -8,23 +8,17 @@ import { isShortAddress, routeKey } from "../reed/route.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { demoReeds } from "../reed/demo-reeds.js";
 import { define } from "../widgets/define.js";
-import type {
-  AimPickedEvent,
-  BlendPickedEvent,
-  FeaturePointedEvent,
-  LockPickedEvent,
-  ReadingsTakenEvent,
-  ValuePickedEvent,
-} from "../widgets/events.js";
+import type { FeaturePointedEvent, ReadingsTakenEvent } from "../widgets/events.js";
 import { look } from "../widgets/look.js";
 import type { Handle } from "../widgets/triangle-drag.js";
+import { actionOf } from "./action-of-event.js";
 import { AddressBar, type HistoryEntry } from "./address-bar.js";
 import { Announcer } from "./announcer.js";
 import { appStyle } from "./app-style.js";
 import type { BenchActionEvent } from "./bench-action-event.js";
 import { BenchHeader, type ThemePickedEvent } from "./bench-header.js";
 import type { MovesPickedEvent } from "./bench-options.js";
-import { isUnchanged, isUntouched } from "./bench-reed.js";
+import { isGiven } from "./bench-reed.js";
 import { ClassWindow } from "./class-window.js";
 import { HandOut } from "./hand-out.js";
 import { momentBeside, lessonsBeside } from "./moment-beside.js";
@@ -227,7 +221,7 @@ export class ReedpointApp extends LitElement {
       <bench-header
         .text=${this.text}
         .reed=${this.state.present.bench.reed}
-        .unchanged=${isUnchanged(reedOf(this.state))}
+        .name=${now.view.name}
         .canUndo=${this.state.past.length > 0}
         .canRedo=${this.state.future.length > 0}
         .theme=${this.theme}
@@ -255,7 +249,7 @@ export class ReedpointApp extends LitElement {
         class="noPrint"
         .model=${this.#model}
         .unit=${this.state.present.bench.unit}
-        .kept=${guard([drawn], () => (isUntouched(reedOf(drawn.state)) ? [] : Object.keys(drawn.state.present.bench.values)))}
+        .kept=${guard([drawn], () => (isGiven(reedOf(drawn.state)) ? [] : Object.keys(drawn.state.present.bench.values)))}
         .text=${this.text}
         @readings-taken=${this.#onReadings}
         @dialog-closed=${this.#onDialogClosed}
@@ -263,15 +257,17 @@ export class ReedpointApp extends LitElement {
       ${this.#handOut.dialog(now)} ${this.#offline.bar()}
       <div
         class="bench"
-        @value-picked=${this.#onValue}
-        @lock-picked=${this.#onLock}
-        @blend-picked=${this.#onBlend}
-        @aim-picked=${this.#onAim}
+        @value-picked=${this.#onAsked}
+        @lock-picked=${this.#onAsked}
+        @blend-picked=${this.#onAsked}
+        @aim-picked=${this.#onAsked}
+        @try-left=${this.#onAsked}
+        @try-accepted=${this.#onAsked}
         @bench-action=${this.#onAction}
         @moves-picked=${this.#onMoves}
         @feature-pointed=${this.#onPointed}
         @page-titled=${this.#onTitled}
-        @gesture-ended=${() => this.#dispatch({ type: "gesture-ended" })}
+        @gesture-ended=${this.#onAsked}
       >
         <bench-grid
           .now=${now}
@@ -301,22 +297,10 @@ export class ReedpointApp extends LitElement {
     return this.renderRoot.querySelector<BenchGrid>("bench-grid")!;
   }
 
-  #onValue(event: ValuePickedEvent): void {
-    const { feature, value, gesture } = event;
-    this.#dispatch({
-      type: "value-set",
-      feature,
-      value,
-      ...(gesture === undefined ? {} : { gesture }),
-    });
-  }
-
-  #onBlend(event: BlendPickedEvent): void {
-    this.#dispatch({ type: "point-moved", target: event.blend, gesture: event.gesture });
-  }
-
-  #onAim(event: AimPickedEvent): void {
-    this.#dispatch({ type: "aim-moved", aim: event.aim, gesture: event.gesture });
+  /** A part asks for a change of the reed. */
+  #onAsked(event: Event): void {
+    const action = actionOf(event);
+    if (action) this.#dispatch(action);
   }
 
   #onMoves(event: MovesPickedEvent): void {
@@ -340,17 +324,13 @@ export class ReedpointApp extends LitElement {
     void this.#dialog.open();
   }
 
-  #onLock(event: LockPickedEvent): void {
-    this.#dispatch({ type: "lock-set", feature: event.feature, locked: event.locked });
-  }
-
   #onPointed(event: FeaturePointedEvent): void {
     this.pointed = event.feature;
   }
 
   #onReadings({ readings, complete }: ReadingsTakenEvent): void {
     const { reed, values } = this.state.present.bench;
-    const fresh = isUntouched(reedOf(this.state));
+    const fresh = isGiven(reedOf(this.state));
     const own =
       demoReeds.some((one) => one.reed === reed) || reed === "" ? this.text.bar.ownReed : reed;
     const count = Object.keys(readings).length;

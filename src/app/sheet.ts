@@ -1,9 +1,13 @@
-import type { FeatureId, Values } from "../engine/model.js";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { Wet } from "../reed/bench.js";
 import { meanReading, type Reading } from "../reed/readings.js";
+import { givenValues, withTried, withoutTry } from "../reed/tried.js";
 import { toThousandths } from "../reed/units.js";
+import type { BenchState } from "./bench-state.js";
 import { blankSheet, type Sheet } from "./blank-sheet.js";
 import { anotherReed, type Moment } from "./moment.js";
+import type { Handlers } from "./reduce-reed.js";
+import { isSame, step } from "./undo-step.js";
 
 /** What a user can do on the guided sheet. */
 export type SheetAction =
@@ -19,31 +23,33 @@ export type SheetAction =
       readonly feature: FeatureId;
       /** All readings of it, in its own unit; none: not measured. */
       readonly readings: readonly Reading[];
+      /** What the reed is called once it has readings, if it is one that the product brings along. */
+      readonly own: string;
     }
-  | { readonly type: "reed-worked"; readonly features: readonly FeatureId[] };
+  | {
+      readonly type: "reed-worked";
+      readonly features: readonly FeatureId[];
+      readonly own: string;
+    };
 
-/** Whether an action is one of the sheet's. */
-export function isSheetAction(action: { readonly type: string }): action is SheetAction {
-  return action.type in changes;
+type SheetType = SheetAction["type"];
+
+/** Actions that only turn the pages of the sheet, or tell of the gauge, are no step of undo. */
+const turning: ReadonlySet<SheetType> = new Set(["sheet-moved", "zero-set", "height-read"]);
+
+/** A reed that the product brings along becomes one of one's own as soon as something is read on it. */
+function ownReed(model: ReedModel, moment: Moment, own: string): Moment {
+  const { bench } = moment;
+  if (!givenValues(model, bench)) return moment;
+  return { ...moment, bench: { ...withTried(bench, undefined), reed: own, finished: true } };
 }
 
-/** Whether an action only turns the pages of the sheet, or tells of the gauge: no step of undo. */
-export function isTurning({ type }: SheetAction): boolean {
-  return type === "sheet-moved" || type === "zero-set" || type === "height-read";
-}
-
-/** The moment after an action on the sheet; the same one when nothing changes. */
-export function onSheet(moment: Moment, action: SheetAction): Moment {
-  const change = changes[action.type] as (before: Moment, done: SheetAction) => Moment;
-  return change(moment, action);
-}
-
-type Change<T extends SheetAction["type"]> = (
+type Change<T extends SheetType> = (
   moment: Moment,
   action: Extract<SheetAction, { readonly type: T }>,
 ) => Moment;
 
-const changes: { readonly [T in SheetAction["type"]]: Change<T> } = {
+const changes: { readonly [T in SheetType]: Change<T> } = {
   "sheet-moved": (moment, { step }) => written(moment, { step }),
   "zero-set": (moment, { on }) => written(moment, { zero: on }),
   "height-read": (moment, { height }) => withHeight(moment, height),
@@ -67,18 +73,18 @@ const changes: { readonly [T in SheetAction["type"]]: Change<T> } = {
   "places-read": (moment, { feature, readings }) => {
     const { [feature]: _value, ...values } = moment.bench.values;
     const { [feature]: _all, ...others } = moment.readings;
-    const read = withHeight(moment, undefined);
-    if (readings.length === 0) return { ...read, ...unmeasured(moment, values), readings: others };
+    const read = withHeight({ ...moment, bench: withoutTry(moment.bench, feature) }, undefined);
+    if (readings.length === 0) return { ...read, ...unmeasured(read, values), readings: others };
     const mean = toThousandths(meanReading(feature, readings));
     const all = { ...others, [feature]: readings };
-    return { ...read, ...kept(moment, { ...values, [feature]: mean }), readings: all };
+    return { ...read, ...kept(read, { ...values, [feature]: mean }), readings: all };
   },
   "reed-worked": (moment, { features }) => {
     const left = <T>(all: Readonly<Record<FeatureId, T>>): Record<FeatureId, T> =>
       Object.fromEntries(Object.entries(all).filter(([id]) => !features.includes(id)));
     const { values } = moment.bench;
     const before = { ...(moment.sheet ?? blankSheet).before, ...values };
-    const bench = { ...moment.bench, values: left(values) };
+    const bench = { ...withTried(moment.bench, undefined), values: left(values) };
     return {
       bench,
       readings: left(moment.readings),
@@ -110,3 +116,17 @@ function written(moment: Moment, change: Partial<Sheet>): Moment {
 function withFields(moment: Moment, change: Partial<Moment["bench"]>): Moment {
   return { ...moment, bench: { ...moment.bench, ...change } };
 }
+
+function onSheet(state: BenchState, action: SheetAction): BenchState {
+  const { model, present } = state;
+  const change = changes[action.type] as (before: Moment, done: SheetAction) => Moment;
+  const moment = "own" in action ? ownReed(model, present, action.own) : present;
+  const next = change(moment, action);
+  if (!turning.has(action.type)) return step(state, next);
+  return isSame(next, present) ? state : { ...state, present: next };
+}
+
+/** What is done on the guided sheet. */
+export const sheetHandlers = Object.fromEntries(
+  Object.keys(changes).map((type) => [type, onSheet]),
+) as unknown as Handlers<SheetType>;

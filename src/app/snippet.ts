@@ -1,6 +1,7 @@
 import type { ReedModel } from "../engine/model.js";
 import { allRoundValues, encodeBench, newBench, type Bench } from "../reed/bench.js";
 import { demoReadings } from "../reed/demo-readings.js";
+import { shownValues } from "../reed/tried.js";
 
 /** What can be put into another page. */
 export const embedded = [
@@ -38,10 +39,11 @@ function attribute([name, value]: readonly [string, string | true]): string {
 /** Readings only where the name alone does not say them. */
 function readingsOf(bench: Bench, model: ReedModel): readonly (readonly [string, string])[] {
   const known = bench.reed === "" ? allRoundValues(model) : demoReadings[bench.reed];
+  const values = shownValues(bench);
   const ids = model.features.map(({ id }) => id);
-  const isKnown = known && ids.every((id) => known[id] === bench.values[id]);
+  const isKnown = known && ids.every((id) => known[id] === values[id]);
   const name = bench.reed === "" ? [] : [["reed", bench.reed] as const];
-  return isKnown ? name : [...name, ["values", JSON.stringify(bench.values)] as const];
+  return isKnown ? name : [...name, ["values", JSON.stringify(values)] as const];
 }
 
 function targetOf({ target, aim }: Bench): string {

@@ -17,7 +17,6 @@ import type { Catalogue } from "../reed/catalogue.js";
 import { allRoundValue } from "../reed/reading-text.js";
 import { handCares, type HandCare } from "../reed/hand-care.js";
 import {
-  deedText,
   differenceSentence,
   featureSentence,
   handSentence,
@@ -29,7 +28,8 @@ import {
   type Spoken,
 } from "../reed/stand-in-sentences.js";
 import { targetOf } from "../reed/targets.js";
-import { keptOf, trialOf } from "./advice-state.js";
+import { shownValues } from "../reed/tried.js";
+import { trialOf } from "./advice-state.js";
 import { freedomOf } from "./bench-freedom.js";
 import type { BenchState } from "./bench-state.js";
 import { isUnsound, mapFor } from "./measured-map.js";
@@ -43,12 +43,6 @@ export interface Offer {
   /** What hands do when it is tried, and what they need to be told. */
   readonly hand?: HandStandIn;
   readonly care?: HandCare;
-}
-
-/** Something by hand that was kept on the bench: what is to be done on the reed itself. */
-export interface KeptDeed {
-  readonly deed: string;
-  readonly care: HandCare;
 }
 
 /** What stands in for a change on this reed, in words, best first. */
@@ -71,7 +65,7 @@ export function spokenOf({ model, present }: BenchState, text: Catalogue): Spoke
 }
 
 /**
- * The stand-ins for what is asked, told of the reed as it was before the one being tried; undefined where the feature
+ * The stand-ins for what is asked, told of what the reed has; undefined where the feature
  * is not measured or the reed has no place.
  */
 export function standInList(state: BenchState, text: Catalogue): StandInList | undefined {
@@ -79,16 +73,15 @@ export function standInList(state: BenchState, text: Catalogue): StandInList | u
   const request = advice.asked;
   const spoken = spokenOf(state, text);
   if (!request || !spoken?.map.byId.has(request.feature)) return undefined;
-  const { bench } = trialOf(state)?.base ?? state.present;
+  const { bench } = state.present;
   const { values } = bench;
-  const freedom = freedomOf(model, bench, values);
+  const freedom = freedomOf(model, bench);
   const { singles, pairs } = standIns(spoken.map, values, request, freedom);
   const hands = handsWorthTelling(
     handStandIns(spoken.map, values, request, bassoonActions, freedom),
   ).slice(0, most.singles);
   const deeds = hands.map(({ actions }) => actions);
-  const kept = keptOf(state);
-  const cares = handCares(deeds, spoken, kept ? cautionsOf(kept.actions) : []);
+  const cares = handCares(deeds, spoken);
   return {
     sentence: requestSentence(request, spoken),
     hands: hands.map((one, i) => {
@@ -126,18 +119,6 @@ function possibleByHand(hand: HandStandIn): HandStandIn | undefined {
   };
 }
 
-function cautionsOf(ids: readonly string[]): string[] {
-  return bassoonActions.actions.filter(({ id }) => ids.includes(id)).map(({ caution }) => caution);
-}
-
-/** What was kept last, if hands do it and nothing else has changed the reed since. */
-export function keptDeed(state: BenchState, text: Catalogue): KeptDeed | undefined {
-  const kept = keptOf(state);
-  const spoken = spokenOf(state, text);
-  if (!kept || !spoken) return undefined;
-  return { deed: deedText(kept, spoken), care: handCares([kept.actions], spoken)[0]! };
-}
-
 function possibleChange({ feature, change, possible }: StandIn): FeatureChange[] {
   return possible < 0.005 ? [] : [{ feature, change: change * possible }];
 }
@@ -147,14 +128,13 @@ export function leftoverOf(
   state: BenchState,
 ): { readonly from: Blend; readonly to: Blend } | undefined {
   const { model, advice, present } = state;
-  const trial = trialOf(state);
-  const before = trial?.base.bench.values;
+  const before = trialOf(state) && present.bench.values;
   const map = before && mapFor(model, before);
   if (!map || !advice.asked) return undefined;
   const start = place(map, before).raw;
   const move = vectorToTriple(wantedMove(map, before, advice.asked, {}, "leftoverOf"));
   return {
-    from: place(map, present.bench.values).raw,
+    from: place(map, shownValues(present.bench)).raw,
     to: [start[0] + move[0], start[1] + move[1], start[2] + move[2]],
   };
 }

@@ -10,7 +10,7 @@ import type { AdviceAction } from "./advice-state.js";
 import type { BenchState } from "./bench-state.js";
 import { judgedQualities } from "./plan-view.js";
 import { viewBench } from "./bench-view.js";
-import { keptDeed, standInList } from "./stand-in-list.js";
+import { standInList } from "./stand-in-list.js";
 import { targetLine } from "./target-line.js";
 
 /** A step that was done, as it was told when it was to be done. */
@@ -38,8 +38,6 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
       return action.request ? (standInList(state, text)?.sentence ?? "") : "";
     case "stand-in-tried":
       return words.standIns.nowTried(`${offerText(state, action.what, text)} ${said()}`);
-    case "trial-kept":
-      return keptText(state, text);
     case "trial-ended":
       return words.standIns.nowBack;
     case "step-done":
@@ -66,14 +64,6 @@ function offerText(state: BenchState, what: string, text: Catalogue): string {
   const offer = offers.find(({ id }) => what.endsWith(` ${id}`));
   if (!offer) return "";
   return offer.care ? `${offer.words} ${offer.care.undo} ${offer.care.caution}` : offer.words;
-}
-
-function keptText(state: BenchState, text: Catalogue): string {
-  const kept = keptDeed(state, text);
-  const words = text.planPage.standIns;
-  if (!kept) return words.nowKept;
-  const { how, caution, undo } = kept.care;
-  return `${words.keptDeed(kept.deed)} ${how} ${undo} ${caution} ${text.advice.plan.ownRules}`;
 }
 
 /** What a quality is now, where the reed lies and in the middle. */

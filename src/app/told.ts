@@ -2,6 +2,7 @@ import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { targetOf } from "../reed/targets.js";
 import { sharesText } from "../reed/whole-shares.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
+import { isGiven } from "./bench-reed.js";
 import { viewBench } from "./bench-view.js";
 import { toldAdvice } from "./told-advice.js";
 import type { Announcement } from "./announcer.js";
@@ -51,6 +52,11 @@ export function told(
       return text.compare.nowPinned(comparison?.pinned.reed || text.bar.allRound);
     case "reed-unpinned":
       return text.compare.nowUnpinned;
+    case "as-measured":
+    case "try-left":
+      return bench.tried
+        ? { words: placed ? sharesText(placed.blend, text) : "", state: sentenceText(sentence) }
+        : text.tried.nowAsMeasured(isGiven({ model: state.model, bench }));
     case "undo":
     case "redo": {
       // How many are left makes two in a row differ: a live region is silent on the same words.
@@ -67,7 +73,6 @@ export function told(
       };
     case "stand-ins-asked":
     case "stand-in-tried":
-    case "trial-kept":
     case "trial-ended":
     case "step-done":
     case "sitting-begun":

@@ -2,11 +2,12 @@ import type { PropertyDeclarations } from "lit";
 import { reduce, type BenchAction, type BenchState } from "../app/bench-state.js";
 import { viewBench, type BenchView } from "../app/bench-view.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { actionOf } from "../app/action-of-event.js";
 import type { Announcement } from "../app/announcer.js";
 import type { BenchActionEvent } from "../app/bench-action-event.js";
 import { told } from "../app/told.js";
 import type { MovesPickedEvent } from "../app/bench-options.js";
-import type { FeaturePointedEvent, LockPickedEvent, ValuePickedEvent } from "../widgets/events.js";
+import type { FeaturePointedEvent } from "../widgets/events.js";
 import type { FeatureId } from "../engine/model.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BlendForm } from "./blend-form.js";
@@ -54,17 +55,12 @@ export class AppPartElement extends BlendForm {
     return told(this.shared.state, action, this.text);
   }
 
+  protected override actionOf(event: Event): BenchAction | undefined {
+    return actionOf(event);
+  }
+
   protected override takeInner(event: Event): void {
     switch (event.type) {
-      case "value-picked": {
-        const { feature, value, gesture } = event as ValuePickedEvent;
-        const during = gesture === undefined ? {} : { gesture };
-        return this.act({ type: "value-set", feature, value, ...during });
-      }
-      case "lock-picked": {
-        const { feature, locked } = event as LockPickedEvent;
-        return this.act({ type: "lock-set", feature, locked });
-      }
       case "feature-pointed":
         this.pointed = (event as FeaturePointedEvent).feature;
         return;

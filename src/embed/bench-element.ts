@@ -1,4 +1,5 @@
 import { css, html } from "lit";
+import { shownValues } from "../reed/tried.js";
 import { BenchPlace } from "../app/bench-place.js";
 import { BenchRecipe } from "../app/bench-recipe.js";
 import { BenchWords } from "../app/bench-words.js";
@@ -85,7 +86,7 @@ export class BenchElement extends AppPartElement {
         <reed-drawing
           part="drawing"
           .model=${this.model}
-          .values=${state.present.bench.values}
+          .values=${shownValues(state.present.bench)}
           .lying=${true}
           .pointed=${this.pointed}
           .text=${text}

@@ -1,4 +1,5 @@
 import type { PropertyDeclarations, PropertyValues } from "lit";
+import { pointEvents, translated } from "../app/point-events.js";
 import type { Announcement } from "../app/announcer.js";
 import type { BenchAction, BenchState } from "../app/bench-state.js";
 import { viewPlace, type PlaceView } from "../app/place-view.js";
@@ -9,7 +10,7 @@ import { bassoonModel } from "../reed/bassoon.js";
 import { demoReadings } from "../reed/demo-readings.js";
 import { triangleWords, type TriangleWords } from "../reed/triangle-words.js";
 import { sharesText } from "../reed/whole-shares.js";
-import type { AimPickedEvent, BlendPickedEvent } from "../widgets/events.js";
+import { shownValues } from "../reed/tried.js";
 import { EmbeddedElement } from "./embedded-element.js";
 import {
   readFeatures,
@@ -95,8 +96,13 @@ export class EmbeddedReed extends EmbeddedElement {
     return this.#leader ?? this.#own;
   }
 
-  /** Readings by feature, in the model's units. Set: what the page says. Read: what the reed has now. */
+  /** Readings by feature, in the model's units. Set: what the page says. Read: what is shown now. */
   get values(): Values {
+    return shownValues(this.shared.state.present.bench);
+  }
+
+  /** What the reed has, by feature: what the page says, and what was read since. */
+  get measured(): Values {
     return this.shared.state.present.bench.values;
   }
 
@@ -256,8 +262,10 @@ export class EmbeddedReed extends EmbeddedElement {
   /** Tells the page of something that the user did; `more` stands beside what every event carries. */
   protected tell(type: string, more: object = {}): void {
     const { bench } = this.shared.state.present;
-    const { reed, values, target, layers, locked } = bench;
-    const detail: ReedDetail = { reed, values, blend: this.blend, target, layers, locked, ...more };
+    const { reed, values: measured, target, layers, locked } = bench;
+    const { values, blend } = this;
+    const told = { reed, values, measured, blend, target, layers, locked };
+    const detail: ReedDetail = { ...told, ...more };
     this.tellPage(type, detail);
   }
 
@@ -274,18 +282,13 @@ export class EmbeddedReed extends EmbeddedElement {
   /** The reed has changed, by this element or by another one that shows it. */
   protected changedOutside?(): void;
 
+  /** What an event of the parts inside asks for. */
+  protected actionOf(event: Event): BenchAction | undefined {
+    return translated(pointEvents, event);
+  }
+
   protected override takeInner(event: Event): void {
-    switch (event.type) {
-      case "blend-picked": {
-        const { blend, gesture } = event as BlendPickedEvent;
-        return this.act({ type: "point-moved", target: blend, gesture });
-      }
-      case "aim-picked": {
-        const { aim, gesture } = event as AimPickedEvent;
-        return this.act({ type: "aim-moved", aim, gesture });
-      }
-      case "gesture-ended":
-        return this.act({ type: "gesture-ended" });
-    }
+    const action = this.actionOf(event);
+    if (action) this.act(action);
   }
 }

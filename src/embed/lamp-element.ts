@@ -1,5 +1,6 @@
 import { css, html, type PropertyDeclarations } from "lit";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { shownValues } from "../reed/tried.js";
 import { define } from "../widgets/define.js";
 import { ReedDrawing } from "../widgets/reed-drawing.js";
 import { EmbeddedReed } from "./embedded-reed.js";
@@ -45,7 +46,7 @@ export class LampElement extends EmbeddedReed {
     return html`<reed-drawing
       part="drawing"
       .model=${this.model}
-      .values=${bench.values}
+      .values=${shownValues(bench)}
       .unit=${bench.unit}
       .lying=${this.lying}
       .text=${this.text}

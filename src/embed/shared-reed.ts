@@ -1,6 +1,6 @@
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { BenchAction, BenchState } from "../app/bench-state.js";
-import { isReedAction, reduceReed, startState } from "../app/reduce-reed.js";
+import { handled, pointHandlers, startState } from "../app/reduce-reed.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import type { Bench } from "../reed/bench.js";
 import { newBench } from "../reed/new-bench.js";
@@ -30,7 +30,7 @@ export class SharedReed {
   /** What it began with. */
   #begun: BenchState = this.state;
   readonly #shows = new Set<() => void>();
-  #reduce: Reduce = (state, action) => (isReedAction(action) ? reduceReed(state, action) : state);
+  #reduce: Reduce = (state, action) => handled(pointHandlers, state, action);
 
   /** An element that can do more than move the reed brings the code for it. */
   learn(reduce: Reduce): void {

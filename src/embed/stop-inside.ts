@@ -2,6 +2,8 @@
 export const partEvents: readonly string[] = [
   "value-picked",
   "lock-picked",
+  "try-left",
+  "try-accepted",
   "feature-pointed",
   "stand-ins-asked",
   "stand-ins-closed",

@@ -72,7 +72,6 @@ export class TriangleElement extends BlendForm {
         part="triangle"
         exportparts="plane"
         .blend=${view.placed?.raw}
-        .ghost=${view.ghost}
         .ellipse=${view.drawnEllipse}
         .layers=${bench.layers}
         .chain=${view.chain}

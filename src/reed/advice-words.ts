@@ -146,7 +146,6 @@ export const adviceWords = {
       `${capital(change)} would do much the same by itself. But a hand moves more than one feature: ` +
       `“${label}” also ${joined(effects)}, and that pulls elsewhere.`,
     try: "Try",
-    keep: "Keep",
     back: "Back",
   },
 

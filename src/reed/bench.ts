@@ -1,6 +1,7 @@
 import type { Blend } from "../engine/blend.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
+import { allRoundValues } from "./all-round-values.js";
 import { english, type Catalogue } from "./catalogue.js";
 import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
 import { decodeJudged, encodeJudged, planKinds, qualityIds, type Judged } from "./looked-advice.js";
@@ -10,7 +11,14 @@ import { newBench, ownTarget, thousandthsBlend } from "./new-bench.js";
 import { isShortAddress, pageOf } from "./route.js";
 import { targets } from "./targets.js";
 import type { LengthUnit } from "./units.js";
-import { decodeValues, encodeValues, type Telling } from "./value-cells.js";
+import { givenValues, shownValues, triedOver, type Tried } from "./tried.js";
+import {
+  decodeTried,
+  decodeValues,
+  encodeTried,
+  encodeValues,
+  type Telling,
+} from "./value-cells.js";
 
 export { allRoundValues } from "./all-round-values.js";
 export { newBench, ownTarget, thousandthsBlend } from "./new-bench.js";
@@ -41,8 +49,10 @@ export interface Bench {
   readonly model: string;
   /** What the reed is called; empty for the all-round reed. */
   readonly reed: string;
-  /** Readings in the model's units, whole thousandths; a feature that is not measured is absent. */
+  /** What the reed has, in the model's units, whole thousandths; a feature that is not measured is absent. */
   readonly values: Values;
+  /** What is tried on the bench, over what the reed has; absent where nothing is. */
+  readonly tried?: Tried;
   readonly locked: readonly FeatureId[];
   /** Whether the recipe follows the point as on a finished reed (cane does not go back). */
   readonly finished: boolean;
@@ -100,6 +110,7 @@ export function encodeBench(bench: Bench, model: ReedModel): string {
     ["model", bench.model],
     ["reed", bench.reed],
     ["values", encodeValues(bench.values, model)],
+    ["tried", bench.tried ? encodeTried(bench.tried, model) : ""],
     ["locked", bench.locked.join(".")],
     ["finished", bench.finished ? "1" : ""],
     ["unit", bench.unit === "mm" ? "" : bench.unit],
@@ -158,12 +169,13 @@ export function decodeBench(
   const done = decodeDone(fields.get("done") ?? "", (cell, allowed) =>
     problems.push(told.words.done(cell, allowed)),
   );
-  const cells = fields.get("values");
-  const values = cells === undefined ? undefined : decodeValues(cells, "values", model, told);
+  const reed = readName(fields.get("reed"));
+  const { values, tried } = readLayers(fields, givenValues(model, { reed, done }), model, told);
   const bench: Bench = {
     model: model.id,
-    reed: readName(fields.get("reed")),
-    values: values ?? fresh.values,
+    reed,
+    values,
+    ...(tried ? { tried } : {}),
     locked: readNames(fields.get("locked"), ids, "locked", told),
     finished: readFlag(fields.get("finished"), "finished", told),
     unit: readNames(fields.get("unit"), unitNames, "unit", told)[0] ?? "mm",
@@ -179,8 +191,8 @@ export function decodeBench(
     ...(lesson ? { lesson } : {}),
     ...(done.length > 0 ? { done } : {}),
     ...readLooked(fields, told),
-    ...readExpected(fields, Object.keys(values ?? fresh.values), told),
-    layers: readLayers(fields.get("layers"), told),
+    ...readExpected(fields, Object.keys(values), told),
+    layers: readLayerNames(fields.get("layers"), told),
     unsound: readNames(
       fields.get("unsound"),
       bassoonSymptoms.soundness.map(({ id }) => id),
@@ -213,6 +225,35 @@ function splitFields(text: string, { words, problems }: Telling): Map<string, st
 /** A name, cut to length; half a sign, at the cut or in the link, cannot be written into an address. */
 function readName(text: string | undefined): string {
   return (text ?? "").slice(0, longestName).replace(loneSurrogate, "");
+}
+
+/**
+ * What the reed has and what is tried. A reed that the product brings along has what it was given; where an older link
+ * has other values under its name, they are tried.
+ */
+function readLayers(
+  fields: ReadonlyMap<string, string>,
+  given: Values | undefined,
+  model: ReedModel,
+  told: Telling,
+): Pick<Bench, "values" | "tried"> {
+  const cells = fields.get("values");
+  const read = cells === undefined ? undefined : decodeValues(cells, "values", model, told);
+  const base = given ?? read ?? allRoundValues(model);
+  const differs = given && read ? triedOver(given, read) : undefined;
+  const tried = { ...differs, ...readTried(fields.get("tried"), base, model, told) };
+  return { values: base, ...(Object.keys(tried).length > 0 ? { tried } : {}) };
+}
+
+function readTried(
+  cells: string | undefined,
+  base: Values,
+  model: ReedModel,
+  told: Telling,
+): Tried | undefined {
+  const tried = cells === undefined ? {} : decodeTried(cells, "tried", model, told);
+  // What is tried is another value than the reed has.
+  return triedOver(base, shownValues({ values: base, tried }));
 }
 
 /** Two shares in whole thousandths; the third is what they leave. */
@@ -294,7 +335,7 @@ function readFlag(text: string | undefined, field: string, { words, problems }: 
   return text === "1";
 }
 
-function readLayers(text: string | undefined, told: Telling): readonly Layer[] {
+function readLayerNames(text: string | undefined, told: Telling): readonly Layer[] {
   if (text === undefined) return ["certainty"];
   return text === "none" ? [] : readNames(text, layerNames, "layers", told);
 }

@@ -212,7 +212,7 @@ export const english = {
     emptyReed: "My reed (nothing measured yet)",
     walkHelp: "Arrow keys walk through the reeds, Enter opens one.",
     openReed: "Open",
-    changed: (name: string): string => `${name}, changed`,
+    worked: (name: string): string => `${name}, after steps`,
     demo: "Demo reeds (invented)",
     invented: "Invented demo reed:",
     inventedMark: "(invented demo reed)",
@@ -239,6 +239,25 @@ export const english = {
     linkFailed: "The link could not be copied: take it from the address bar.",
   },
 
+  /** What is tried on the bench, over what the reed has. */
+  tried: {
+    begins: "Tried:",
+    name: (name: string): string => `${name}, tried`,
+    base: (given: boolean): string => (given ? "The reed as given" : "The reed as measured"),
+    shares: (shares: string, given: boolean): string =>
+      `${given ? "As given" : "As measured"}: ${shares}`,
+    value: (value: string, given: boolean): string => `${given ? "as given" : "measured"} ${value}`,
+    asMeasured: (given: boolean): string => (given ? "As given" : "As measured"),
+    nowAsMeasured: (given: boolean): string =>
+      given
+        ? "Nothing is tried: the reed is as given."
+        : "Nothing is tried: the reed is as measured.",
+    back: "back",
+    backTo: (label: string, value: string): string => `${label}: back to ${value}`,
+    accept: "It is the reading",
+    acceptFor: (label: string, value: string): string => `${label}: ${value} is the reading`,
+  },
+
   reached: {
     stopped: (limits: readonly string[], locked: readonly string[]): string => {
       const parts = [
@@ -255,7 +274,6 @@ export const english = {
     ratios: "Ratios",
     allRoundMark: (value: string): string => `all-round value ${value}`,
     lock: (label: string): string => `Lock ${label.toLowerCase()}`,
-    beforeMark: (value: string): string => `before: ${value}`,
     notMeasured: "not measured",
     locked: "locked",
     forget: (label: string): string => `${label}: mark as not measured`,

@@ -46,7 +46,6 @@ export const comparisonWords = {
     centre: "All-round reed (centre)",
     point: "The reed's point",
     pointOutside: "The reed itself, outside (the point is drawn on the border)",
-    before: "Before the last step",
     pinned: (name: string): string => `Pinned: ${name}`,
     target: (part: string): string =>
       `Zone for ${part}, centre of a circle of radius 0.08 in shares`,

@@ -43,9 +43,6 @@ export const planPageWords = {
       `${label} is not measured: nothing can be said of its stand-ins.`,
     noPlace: "The readings so far cannot place the reed, so nothing can stand in for anything.",
     nowTried: (words: string): string => `Being tried. ${words}`,
-    nowKept: "Kept.",
-    /** It was kept on the bench: the reed itself is as it was. */
-    keptDeed: (deed: string): string => `Kept on the bench. On the reed itself: ${deed}.`,
     playAgain: "Play it before anything else is done.",
     nowBack: "The reed is as it was.",
     tryIt: (words: string): string => `Try: ${words}`,

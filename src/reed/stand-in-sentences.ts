@@ -128,10 +128,7 @@ function changeText({ feature, change }: FeatureChange, { map, words, by }: Spok
 }
 
 /** What hands do, and how much of it: "Round both wires by 0.02 each". */
-export function deedText(
-  { id, actions: ids, amount, changes }: HandStandIn,
-  spoken: Spoken,
-): string {
+function deedText({ id, actions: ids, amount, changes }: HandStandIn, spoken: Spoken): string {
   const { actions, words, by } = spoken;
   const { feature, change } = changes[0]!;
   const size = by(feature, Math.abs(change));

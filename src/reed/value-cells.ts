@@ -1,5 +1,6 @@
 import type { Feature, FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { Catalogue } from "./catalogue.js";
+import type { Tried } from "./tried.js";
 
 /** Where problems go, and the words for them. */
 export interface Telling {
@@ -12,6 +13,30 @@ export function encodeValues(values: Values, model: ReedModel): string {
   return model.features
     .map(({ id }) => (values[id] === undefined ? "_" : String(Math.round(values[id] * 1000))))
     .join(".");
+}
+
+/** What is tried, in the model's order: `_` as the reed has it, `x` left out. */
+export function encodeTried(tried: Tried, model: ReedModel): string {
+  const cell = (value: number | null | undefined): string => {
+    if (value === undefined) return "_";
+    return value === null ? "x" : String(Math.round(value * 1000));
+  };
+  return model.features.map(({ id }) => cell(tried[id])).join(".");
+}
+
+/** The inverse of `encodeTried`; nothing is tried when there are not as many cells as features. */
+export function decodeTried(
+  cells: string,
+  field: string,
+  model: ReedModel,
+  telling: Telling,
+): Tried {
+  const parts = cells.split(".");
+  const values = parts.map((cell) => (cell === "x" ? "_" : cell)).join(".");
+  const numbers = decodeValues(values, field, model, telling);
+  if (!numbers) return {};
+  const left = model.features.filter((_, i) => parts[i] === "x").map(({ id }) => [id, null]);
+  return { ...numbers, ...(Object.fromEntries(left) as Tried) };
 }
 
 /** The inverse of `encodeValues`; undefined when there are not as many cells as features: then nobody knows which is which. */

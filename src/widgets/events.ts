@@ -57,6 +57,24 @@ export class LockPickedEvent extends Event {
   }
 }
 
+/** Asks the owner to try a feature no more. */
+export class TryLeftEvent extends Event {
+  readonly feature: FeatureId;
+  constructor(feature: FeatureId) {
+    super("try-left", upward);
+    this.feature = feature;
+  }
+}
+
+/** Tells the owner that what is tried for a feature has been read. */
+export class TryAcceptedEvent extends Event {
+  readonly feature: FeatureId;
+  constructor(feature: FeatureId) {
+    super("try-accepted", upward);
+    this.feature = feature;
+  }
+}
+
 /** Hands readings from a table to the owner: all readings of each feature, in the model's units. */
 export class ReadingsTakenEvent extends Event {
   readonly readings: ListedReadings;

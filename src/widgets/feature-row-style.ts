@@ -80,6 +80,18 @@ export const featureRowStyle = css`
   .number input:read-only {
     border-style: dashed;
   }
+  .was {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.2rem 0.5rem;
+    align-items: center;
+    margin: 0;
+    color: var(--ink-soft);
+  }
+  .was button {
+    min-height: 1.75rem;
+    padding-block: 0;
+  }
   .remark,
   .how {
     margin: 0 0 0.35rem;
@@ -119,6 +131,14 @@ export const featureRowStyle = css`
       width: 2.25rem;
       min-height: 2.25rem;
     }
+    /* The room is kept, so that nothing moves under a finger when something is tried. */
+    .was {
+      min-height: 2.75rem;
+      font-size: 1rem;
+    }
+    .was button {
+      min-height: 2.75rem;
+    }
   }
   @media print {
     .row,
@@ -138,6 +158,8 @@ export const featureRowStyle = css`
     }
     .slide,
     .icon,
+    .was button,
+    .was:empty,
     .how {
       display: none;
     }

@@ -121,7 +121,7 @@ export class LessonRecipe extends LitElement {
             html`<reed-feature-row
               .feature=${this.#feature(id)}
               .value=${values[id]}
-              .earlier=${this.view.from[id]}
+              .measured=${this.view.from[id]}
               .pull=${all.find(({ feature }) => feature === id)}
               .unit=${this.unit}
               .bare=${true}

@@ -1,3 +1,4 @@
+import { readingWithUnit } from "../reed/reading-text.js";
 import { LitElement, html, noChange, nothing, type PropertyValues } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
@@ -13,6 +14,8 @@ import {
   GestureEndedEvent,
   LockPickedEvent,
   ValuePickedEvent,
+  TryAcceptedEvent,
+  TryLeftEvent,
 } from "./events.js";
 import { featureRowStyle } from "./feature-row-style.js";
 import {
@@ -52,7 +55,9 @@ export class ReedFeatureRow extends LitElement {
     asked: { type: Boolean },
     bare: { type: Boolean },
     note: { type: String },
-    earlier: { attribute: false },
+    measured: { attribute: false },
+    tried: { type: Boolean },
+    own: { type: Boolean },
     text: { attribute: false },
     problem: { state: true },
     editing: { state: true },
@@ -74,8 +79,12 @@ export class ReedFeatureRow extends LitElement {
   declare unit: LengthUnit;
   /** A remark under the row: how many readings, or that they disagree. */
   declare note: string;
-  /** The value before the last step, marked on the slider. */
-  declare earlier: number | undefined;
+  /** What the reed has: told, and marked on the slider, while something else is tried. */
+  declare measured: number | undefined;
+  /** Whether the value is tried, or the feature left out. */
+  declare tried: boolean;
+  /** A reed of one's own: what it has was read, and what is tried may be a reading. */
+  declare own: boolean;
   declare text: Catalogue;
   declare problem: string;
   declare editing: boolean;
@@ -90,6 +99,8 @@ export class ReedFeatureRow extends LitElement {
     this.bare = false;
     this.unit = "mm";
     this.note = "";
+    this.tried = false;
+    this.own = false;
     this.problem = "";
     this.editing = false;
     this.open = false;
@@ -114,6 +125,7 @@ export class ReedFeatureRow extends LitElement {
         </button>
         ${this.#controls()}
       </div>
+      ${this.bare ? nothing : this.#was()}
       <p
         class="remark ${this.problem ? "problem" : ""}"
         id="remark"
@@ -125,6 +137,35 @@ export class ReedFeatureRow extends LitElement {
       <div class="how" ?hidden=${!this.open && !this.asked}>
         ${this.open || this.asked ? this.#how() : nothing}
       </div>`;
+  }
+
+  /** What the reed has, with the ways back to it and on from it; the room for it is kept on a phone. */
+  #was() {
+    const { feature, text, measured, value, unit } = this;
+    const shown = (one: number): string => readingWithUnit(feature, one, unit, text, true);
+    if (!this.tried) return html`<p class="was" aria-hidden="true"></p>`;
+    const told = measured === undefined ? text.recipe.notMeasured : shown(measured);
+    return html`<p class="was">
+      <span>${measured === undefined ? told : text.tried.value(told, !this.own)}</span>
+      <button
+        class="back"
+        aria-label=${text.tried.backTo(feature.label, told)}
+        @click=${() => this.dispatchEvent(new TryLeftEvent(feature.id))}
+      >
+        ${text.tried.back}
+      </button>
+      ${
+        this.own && value !== undefined
+          ? html`<button
+              class="accept"
+              aria-label=${text.tried.acceptFor(feature.label, shown(value))}
+              @click=${() => this.dispatchEvent(new TryAcceptedEvent(feature.id))}
+            >
+              ${text.tried.accept}
+            </button>`
+          : nothing
+      }
+    </p>`;
   }
 
   #how() {
@@ -162,7 +203,8 @@ export class ReedFeatureRow extends LitElement {
               class="slide"
               .feature=${feature}
               .value=${value}
-              .earlier=${this.earlier}
+              .measured=${this.measured}
+              .own=${this.own}
               .pull=${this.pull}
               .locked=${this.locked}
               .unit=${unit}

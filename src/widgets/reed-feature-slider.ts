@@ -60,7 +60,8 @@ export class ReedFeatureSlider extends LitElement {
   static override properties = {
     feature: { attribute: false },
     value: { attribute: false },
-    earlier: { attribute: false },
+    measured: { attribute: false },
+    own: { type: Boolean },
     pull: { attribute: false, hasChanged: pullChanged },
     locked: { type: Boolean },
     unit: { type: String },
@@ -70,8 +71,10 @@ export class ReedFeatureSlider extends LitElement {
   declare feature: Feature;
   /** In the feature's own unit. */
   declare value: number;
-  /** The value before the last step, marked on the slider. */
-  declare earlier: number | undefined;
+  /** What the reed has while another value is tried, marked on the slider. */
+  declare measured: number | undefined;
+  /** A reed of one's own: what it has was read. */
+  declare own: boolean;
   declare pull: Pull | undefined;
   declare locked: boolean;
   declare unit: LengthUnit;
@@ -93,7 +96,7 @@ export class ReedFeatureSlider extends LitElement {
     const allRound = allRoundValue(feature);
     const at = (mark: number): string =>
       `inset-inline-start: calc(12px + (100% - 24px) * ${((mark - low) / (high - low)).toFixed(4)})`;
-    const before = this.earlier;
+    const before = this.measured;
     const moved = before !== undefined && before >= low && before <= high && before !== value;
     return html` <span
         class="mark"
@@ -105,7 +108,7 @@ export class ReedFeatureSlider extends LitElement {
           ? html`<span
               class="before"
               .style=${at(before)}
-              title=${text.recipe.beforeMark(this.#withUnit(before))}
+              title=${text.tried.value(this.#withUnit(before), !this.own)}
             ></span>`
           : nothing
       }

@@ -4,6 +4,7 @@ import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import type { Readings } from "../reed/readings.js";
 import { toThousandths, type LengthUnit } from "../reed/units.js";
+import type { Tried } from "../reed/tried.js";
 import { unevenness } from "../reed/uneven.js";
 import { allRoundValue, readingWithUnit } from "../reed/reading-text.js";
 import { define } from "./define.js";
@@ -79,7 +80,9 @@ export class ReedRecipe extends LitElement {
     expected: { attribute: false },
     locked: { attribute: false },
     pulls: { attribute: false },
-    earlier: { attribute: false },
+    measured: { attribute: false },
+    tried: { attribute: false },
+    own: { type: Boolean },
     pointed: { type: String },
     asked: { type: String },
     unit: { type: String },
@@ -94,8 +97,12 @@ export class ReedRecipe extends LitElement {
   declare expected: readonly FeatureId[];
   declare locked: readonly FeatureId[];
   declare pulls: readonly Pull[];
-  /** Values before the last step. */
-  declare earlier: Values;
+  /** What the reed has. */
+  declare measured: Values;
+  /** What is tried over it. */
+  declare tried: Tried | undefined;
+  /** A reed of one's own: what it has was read. */
+  declare own: boolean;
   /** The feature whose row is to be marked. */
   declare pointed: FeatureId | undefined;
   /** The feature whose stand-ins are listed, in the slot below its row. */
@@ -110,7 +117,8 @@ export class ReedRecipe extends LitElement {
     this.expected = [];
     this.locked = [];
     this.pulls = [];
-    this.earlier = {};
+    this.measured = {};
+    this.own = false;
     this.unit = "mm";
     this.text = english;
   }
@@ -134,12 +142,18 @@ export class ReedRecipe extends LitElement {
       .pull=${this.pulls.find((one) => one.feature === id)}
       .locked=${this.locked.includes(id)}
       .unit=${this.unit}
-      .earlier=${this.earlier[id]}
+      .measured=${this.#isTried(id) ? this.measured[id] : undefined}
+      .tried=${this.#isTried(id)}
+      .own=${this.own}
       .pointed=${this.pointed === id}
       .asked=${this.asked === id}
       .note=${this.#note(id)}
       .text=${this.text}
     ></reed-feature-row>`;
+  }
+
+  #isTried(id: FeatureId): boolean {
+    return this.tried !== undefined && id in this.tried;
   }
 
   #note(id: FeatureId): string {

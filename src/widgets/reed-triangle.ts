@@ -49,6 +49,7 @@ export class ReedTriangle extends LitElement {
   static override properties = {
     blend: { attribute: false },
     ghost: { attribute: false },
+    base: { attribute: false },
     ellipse: { attribute: false },
     layers: { attribute: false },
     chain: { attribute: false },
@@ -70,6 +71,8 @@ export class ReedTriangle extends LitElement {
   declare blend: Blend | undefined;
   /** Where it was before. */
   declare ghost: Blend | undefined;
+  /** What the reed has, while the point shows what is tried: marked, and the ellipse lies round it. */
+  declare base: Blend | undefined;
   declare ellipse: CertaintyEllipse | undefined;
   declare layers: readonly Layer[];
   /** Pulls head to tail; empty: not drawn. */
@@ -168,11 +171,12 @@ export class ReedTriangle extends LitElement {
       ${this.advice?.by.under(this.advice, frame, this.em)} ${centreMark(frame)}
       ${cornerLabels(layout, this.unread ? undefined : this.blend, this.em, this.text)}
       ${reachLayer(this.reach, frame)}
-      ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, seen, layout)}
+      ${certaintyLayer(this.layers.includes("certainty") ? this.ellipse : undefined, this.base ?? seen, layout)}
       ${targetLayer(this.target, layout)} ${pinnedMark(this.pinned, frame)}
       ${chainLayer(this.chain, frame)}
       ${readingLayer(this.layers.includes("readingLines") ? seen : undefined, frame, this.em, this.text)}
-      ${this.#names(layout, numbers)} ${ghostMark(this.ghost, seen, frame)}
+      ${this.#names(layout, numbers)}
+      ${ghostMark(this.base ?? this.ghost, seen, frame, this.base !== undefined)}
       ${this.#handleMarks(seen, frame)}
       ${this.advice?.by.over(this.advice, numbers, layout, this.em)}
     </svg>`;

@@ -51,16 +51,18 @@ export function pinnedMark(
   return svg`<rect class="pinnedMark" x=${round(x - 6)} y=${round(y - 6)} width="12" height="12"></rect>`;
 }
 
-/** Where the point was before, with the way from there; nothing when it has not moved visibly. */
+/** Where the point was before, or with a cross what the reed has, with the way from there; nothing when it is not far. */
 export function ghostMark(
   ghost: Blend | undefined,
   blend: Blend | undefined,
   frame: Frame,
+  isBase = false,
 ): SVGTemplateResult | typeof nothing {
   if (!ghost || !blend) return nothing;
   const from = blendToPoint(nearestBlend(ghost), frame);
   const to = blendToPoint(nearestBlend(blend), frame);
   if (Math.hypot(to[0] - from[0], to[1] - from[1]) < 3) return nothing;
-  return svg`<g class="ghost"><line x1=${round(from[0])} y1=${round(from[1])} x2=${round(to[0])} y2=${round(to[1])}></line>
-    <circle cx=${round(from[0])} cy=${round(from[1])} r="7"></circle></g>`;
+  const [x, y] = from.map(round);
+  return svg`<g class=${isBase ? "ghost base" : "ghost"}><line x1=${x} y1=${y} x2=${round(to[0])} y2=${round(to[1])}></line>
+    <circle cx=${x} cy=${y} r="7"></circle>${isBase ? svg`<path d="M${x! - 4},${y}h8m-4,-4v8"></path>` : nothing}</g>`;
 }

@@ -110,6 +110,10 @@ export const triangleStyle = css`
     stroke-linecap: round;
     pointer-events: none;
   }
+  .base {
+    stroke: var(--ink);
+    stroke-dasharray: none;
+  }
   .reach path {
     stroke: var(--accent);
     stroke-width: 1.6;

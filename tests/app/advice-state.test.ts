@@ -6,7 +6,7 @@ import {
   type BenchAction,
   type BenchState,
 } from "../../src/app/bench-state.js";
-import { leftoverOf, firstRequest, keptDeed, standInList } from "../../src/app/stand-in-list.js";
+import { leftoverOf, firstRequest, standInList } from "../../src/app/stand-in-list.js";
 import { planner } from "../../src/app/plan-view.js";
 import { blendDistance } from "../../src/engine/blend.js";
 import { compileModel } from "../../src/engine/compile.js";
@@ -18,6 +18,7 @@ import { english } from "../../src/reed/catalogue.js";
 import { deepFreeze } from "../../src/reed/deep-freeze.js";
 import { inOrder, placedReadings } from "../../src/reed/readings.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
+import { shownValues } from "../../src/reed/tried.js";
 import { targetRadius, targets } from "../../src/reed/targets.js";
 
 const map = compileModel(bassoonModel);
@@ -30,6 +31,14 @@ function benchOf(name: string): BenchState {
   return run(startState(bassoonModel), { type: "reed-loaded", reed, values: readings });
 }
 const bittern = benchOf("Bittern");
+const shown = (state: BenchState) => shownValues(state.present.bench);
+/** The same reed as one of one's own, with what was measured of it. */
+const ownReed = (left: readonly string[] = []): BenchState => {
+  const { values } = bittern.present.bench;
+  const measured = Object.entries(values).filter(([id]) => !left.includes(id));
+  const bench = { ...bittern.present.bench, reed: "Sedge", values: Object.fromEntries(measured) };
+  return startState(bassoonModel, deepFreeze(bench));
+};
 const ask = (
   feature: string,
   change: number,
@@ -48,79 +57,36 @@ describe("a stand-in that is tried", () => {
   const asked = run(bittern, ask("bladeLength", -0.6));
   const tried = run(asked, tryIt("feature secondWire", "secondWire", 0.04));
 
-  test("is on the reed, and one step of undo", () => {
-    expect(tried.present.bench.values["secondWire"]).toBe(0.94);
+  test("is shown over what the reed has, and one step of undo", () => {
+    expect(shown(tried)["secondWire"]).toBe(0.94);
+    expect(tried.present.bench.values).toBe(bittern.present.bench.values);
     expect(tried.past.length).toBe(bittern.past.length + 1);
     expect(trialOf(tried)?.what).toBe("feature secondWire");
-    expect(run(tried, { type: "undo" }).present.bench.values).toEqual(bittern.present.bench.values);
+    expect(run(tried, { type: "undo" }).present).toEqual(bittern.present);
   });
 
-  test("taken back leaves the reed, undo and redo as they were", () => {
-    const undone = run(
-      bittern,
-      { type: "value-set", feature: "tip", value: 0.12 },
-      { type: "undo" },
-    );
-    const back = run(undone, ask("bladeLength", -0.6), tryIt("a", "secondWire", 0.04), {
-      type: "trial-ended",
-    });
-    expect(back.present).toEqual(undone.present);
-    expect(back.past).toEqual(undone.past);
-    expect(back.future).toEqual(undone.future);
+  test("taken back leaves the reed as it was, and undo brings the trial back", () => {
+    const back = run(tried, { type: "trial-ended" });
+    expect(back.present).toEqual(bittern.present);
     expect(trialOf(back)).toBeUndefined();
+    expect(shown(run(back, { type: "undo" }))["secondWire"]).toBe(0.94);
   });
 
-  test("kept stays, and a second one starts from it", () => {
-    const kept = run(tried, { type: "trial-kept" });
-    expect(trialOf(kept)).toBeUndefined();
-    expect(kept.present.bench.values["secondWire"]).toBe(0.94);
-    const second = run(kept, tryIt("b", "firstWire", 0.02));
-    expect(second.past.length).toBe(kept.past.length + 1);
-    expect(second.present.bench.values["secondWire"]).toBe(0.94);
-  });
-
-  test("kept by hand is told until anything else changes the reed", () => {
-    const list = standInList(asked, english)!;
-    const { id, changes, hand, care } = list.hands[0]!;
-    expect(care!.caution).toBe(bassoonActions.cautions["pliers"]);
-    const kept = run(
-      asked,
-      { type: "stand-in-tried", what: `hand ${id}`, changes },
-      { type: "trial-kept", hand },
-    );
-    const { deed, care: keptCare } = keptDeed(kept, english)!;
-    expect(list.hands[0]!.words.startsWith(deed)).toBe(true);
-    expect(keptCare.caution).toBe(bassoonActions.cautions["pliers"]);
-    // Told in full there: what is offered next with the same tool is told in short.
-    for (const offer of standInList(kept, english)!.hands)
-      if (offer.hand?.actions.some((one) => one.endsWith("Wire")))
-        expect(offer.care!.caution).toBe(english.advice.plan.shortCautions["pliers"]);
-    expect(
-      keptDeed(run(kept, { type: "value-set", feature: "tip", value: 0.12 }), english),
-    ).toBeUndefined();
-    expect(keptDeed(run(kept, ask("tip", 0.01)), english)).toBeUndefined();
-    expect(keptDeed(run(kept, { type: "undo" }), english)).toBeUndefined();
-  });
-
-  test("gives way to another one, from the same reed and in the same step of undo", () => {
+  test("gives way to another one, which is laid over what the reed has", () => {
     const other = run(tried, tryIt("b", "firstWire", 0.02));
-    expect(other.past.length).toBe(tried.past.length);
-    expect(other.present.bench.values["secondWire"]).toBe(0.9);
-    expect(other.present.bench.values["firstWire"]).toBe(0.72);
-    expect(run(other, { type: "trial-ended" }).present.bench.values).toEqual(
-      bittern.present.bench.values,
-    );
+    expect(other.present.bench.tried).toEqual({ firstWire: 0.72 });
+    expect(trialOf(other)?.what).toBe("b");
   });
 
   test("is taken back by another question and by closing the list", () => {
     for (const next of [ask("tip", 0.01), { type: "stand-ins-asked", request: undefined } as const])
-      expect(run(tried, next).present.bench.values).toEqual(bittern.present.bench.values);
+      expect(shown(run(tried, next))).toEqual(bittern.present.bench.values);
   });
 
-  test("stays when the reed is changed otherwise, and the trial is over", () => {
+  test("stays tried when something else is tried too, and is a stand-in no more", () => {
     const changed = run(tried, { type: "value-set", feature: "tip", value: 0.12 });
     expect(trialOf(changed)).toBeUndefined();
-    expect(run(changed, { type: "trial-ended" }).present.bench.values).toMatchObject({
+    expect(shown(run(changed, { type: "trial-ended" }))).toMatchObject({
       secondWire: 0.94,
       tip: 0.12,
     });
@@ -184,9 +150,8 @@ describe("the list of stand-ins", () => {
 
   test("never proposes a locked feature or one that is not measured", () => {
     const asked = run(
-      bittern,
+      ownReed(["firstWire"]),
       { type: "lock-set", feature: "secondWire", locked: true },
-      { type: "value-set", feature: "firstWire", value: undefined },
       ask("bladeLength", -0.6),
     );
     const list = standInList(asked, english)!;
@@ -214,12 +179,7 @@ describe("the list of stand-ins", () => {
   });
 
   test("cannot be made for what is not measured", () => {
-    const asked = run(
-      bittern,
-      { type: "value-set", feature: "tip", value: undefined },
-      ask("tip", 0.01),
-    );
-    expect(standInList(asked, english)).toBeUndefined();
+    expect(standInList(run(ownReed(["tip"]), ask("tip", 0.01)), english)).toBeUndefined();
   });
 
   test.each(bassoonModel.features.map(({ id }) => id))(
@@ -314,11 +274,17 @@ describe("a step that was done", () => {
         type: "places-read",
         feature: "firstWire",
         readings: inOrder("firstWire", [values["firstWire"]!]),
+        own: "My reed",
       },
       { type: "value-set", feature: "secondWire", value: values["secondWire"]! },
     );
     expect(read.present.bench.expected).toEqual(["openingWidth"]);
-    const gone = run(read, { type: "value-set", feature: "openingWidth", value: undefined });
+    const gone = run(read, {
+      type: "places-read",
+      feature: "openingWidth",
+      readings: [],
+      own: "My reed",
+    });
     expect(gone.present.bench.expected ?? []).toEqual([]);
     expect(run(after, { type: "undo" }).present.bench.expected).toBeUndefined();
     expect(run(after, { type: "reset" }).present.bench.expected).toBeUndefined();
@@ -330,8 +296,9 @@ describe("a step that was done", () => {
   });
 
   test("what nobody has measured stays unknown", () => {
-    const unread = run(bittern, { type: "value-set", feature: "openingWidth", value: undefined });
-    expect(run(unread, done).present.bench.values["openingWidth"]).toBeUndefined();
+    expect(
+      run(ownReed(["openingWidth"]), done).present.bench.values["openingWidth"],
+    ).toBeUndefined();
   });
 });
 

@@ -65,12 +65,12 @@ describe("another reed on the bench", () => {
     expect(again.present.bench.unsound).toEqual(["whole"]);
   });
 
-  test("draws no way from the reed before it, and no earlier values", () => {
-    const chosen = viewBench(run(start, load("Heron"), load("Bittern")), english);
-    expect([chosen.ghost, chosen.earlier]).toEqual([undefined, {}]);
-    const moved = run(start, load("Bittern"), { type: "value-set", feature: "spine", value: 0.6 });
-    expect(viewBench(moved, english).ghost).toBeDefined();
-    expect(viewBench(moved, english).earlier).toEqual(readingsOf("Bittern"));
+  test("is shown as it is, with nothing tried on it and no mark of the one before", () => {
+    const moved = run(start, load("Heron"), { type: "value-set", feature: "spine", value: 0.6 });
+    expect(viewBench(moved, english).base).toBeDefined();
+    const chosen = run(moved, load("Bittern"));
+    expect(chosen.present.bench.tried).toBeUndefined();
+    expect(viewBench(chosen, english).base).toBeUndefined();
   });
 });
 
@@ -92,7 +92,12 @@ describe("undo on the sheet", () => {
       start,
       { type: "set-started", reed: "My reed", wet: "soaked" },
       { type: "zero-set", on: true },
-      { type: "places-read", feature: "spine", readings: inOrder("spine", [0.5, 0.52]) },
+      {
+        type: "places-read",
+        feature: "spine",
+        readings: inOrder("spine", [0.5, 0.52]),
+        own: "My reed",
+      },
       { type: "sheet-moved", step: 6 },
     );
     const { sheet } = run(state, undo).present;
@@ -138,11 +143,14 @@ describe("what changes nothing", () => {
     { type: "layer-set", layer: "pulls", on: false },
     { type: "lesson-opened", says: "" },
     { type: "presenting-set", presenting: undefined },
-    { type: "places-read", feature: "spine", readings: inOrder("spine", []) },
+    { type: "places-read", feature: "spine", readings: inOrder("spine", []), own: "My reed" },
     { type: "symptom-picked", symptom: undefined },
     { type: "stand-ins-asked", request: undefined },
     { type: "quality-shown", quality: undefined },
     { type: "trial-ended" },
+    { type: "as-measured" },
+    { type: "try-left", feature: "tip" },
+    { type: "try-accepted", feature: "tip" },
     { type: "sitting-begun" },
     { type: "redo" },
     { type: "gesture-ended" },

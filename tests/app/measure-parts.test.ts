@@ -43,6 +43,7 @@ const read = (feature: string, ...values: number[]): BenchAction => ({
   type: "places-read",
   feature,
   readings: inOrder(feature, values),
+  own: "My reed",
 });
 
 /** The page with a state that follows its actions, as the app's does. */

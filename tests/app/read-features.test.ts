@@ -25,7 +25,7 @@ test("after a step only what was read again has been read; the rest is expected"
 });
 
 test("what was read before something was done to the reed is told as that", () => {
-  const worked = reduce(loaded, { type: "reed-worked", features: ["spine"] });
+  const worked = reduce(loaded, { type: "reed-worked", features: ["spine"], own: "My reed" });
   expect(guessText(worked.present, bassoonModel, "spine", english)).toMatch(/^before: 0\.\d+ mm$/);
   expect(isRead(worked.present.bench, "spine")).toBe(false);
 });

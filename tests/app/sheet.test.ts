@@ -25,6 +25,7 @@ const read = (feature: string, ...readings: number[]): BenchAction => ({
   type: "places-read",
   feature,
   readings: inOrder(feature, readings),
+  own: "My reed",
 });
 
 describe("a reed that is not sound", () => {
@@ -94,7 +95,7 @@ describe("readings of the sheet", () => {
   test("what an action touches is to be read again, and the old values stand as a guide", () => {
     const clip = bassoonActions.actions.find(({ id }) => id === "clipTip")!;
     const features = Object.keys(clip.effects);
-    const state = run(load, { type: "reed-worked", features });
+    const state = run(load, { type: "reed-worked", features, own: "My reed" });
     for (const id of features) {
       expect(state.present.bench.values[id]).toBeUndefined();
       expect(state.present.sheet!.before[id]).toBe(bittern.readings[id]);

@@ -70,37 +70,26 @@ describe("what a screen reader hears", () => {
     expect(back).toMatch(/^How loudly: judged as it came\. At this reed /);
   });
 
-  test("of something by hand that is tried and kept: the caution, and whether it can be undone", () => {
+  test("of something by hand that is tried: the caution, and whether it can be undone", () => {
     const request = { feature: "bladeLength", change: -0.6, mode: "instead" } as const;
     const asked = reduce(bittern, { type: "stand-ins-asked", request });
     const [offer] = standInList(asked, english)!.hands;
-    const [tried, kept] = heard(
+    const [tried, back] = heard(
       asked,
       { type: "stand-in-tried", what: `hand ${offer!.id}`, changes: offer!.changes },
-      { type: "trial-kept", hand: offer!.hand },
+      { type: "trial-ended" },
     );
-    for (const words of [tried, kept]) {
-      expect(words).toContain("It can be undone.");
-      expect(words).toContain("a dry tube cracks");
-    }
-    expect(kept).toMatch(
-      /^Kept on the bench\. On the reed itself: Round both wires by 0\.0\d each\./,
-    );
-    expect(kept).toContain("The rules of your workshop or school come first.");
+    expect(tried).toContain("It can be undone.");
+    expect(tried).toContain("a dry tube cracks");
+    expect(back).toBe(english.planPage.standIns.nowBack);
   });
 
-  test("of a feature that is kept only that", () => {
-    const request = { feature: "bladeLength", change: -0.6, mode: "instead" } as const;
-    const said = heard(
-      bittern,
-      { type: "stand-ins-asked", request },
-      {
-        type: "stand-in-tried",
-        what: "feature tip",
-        changes: [{ feature: "tip", change: 0.01 }],
-      },
-      { type: "trial-kept" },
-    );
-    expect(said[2]).toBe("Kept.");
+  test("of tries that are left: that the reed is as given, or as measured", () => {
+    const slide: BenchAction = { type: "value-set", feature: "spine", value: 0.6, gesture: "a" };
+    const [, given] = heard(bittern, slide, { type: "as-measured" });
+    expect(given).toBe("Nothing is tried: the reed is as given.");
+    const own = { type: "readings-taken", reed: "Sedge", fresh: true, readings: { spine: [0.5] } };
+    const [, , measured] = heard(bittern, own as BenchAction, slide, { type: "as-measured" });
+    expect(measured).toBe("Nothing is tried: the reed is as measured.");
   });
 });

@@ -4,6 +4,7 @@ import { wayBetween } from "../../src/app/way-between.js";
 import { compileModel } from "../../src/engine/compile.js";
 import { place } from "../../src/engine/place.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
+import { shownValues } from "../../src/reed/tried.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 
 const start = startState(bassoonModel);
@@ -17,14 +18,23 @@ const set = (value: number | undefined, gesture?: string): BenchAction => ({
   ...(gesture ? { gesture } : {}),
 });
 
-test("a loaded reed is reached along the pulls of the four groups, from where the point was", () => {
+test("nothing travels from one reed to another", () => {
   const next = reduce(start, load);
-  const way = wayBetween(start, next);
-  expect(way).toHaveLength(5);
-  expect(way[0]).toEqual(place(map, start.present.bench.values).raw);
+  expect(wayBetween(start, next)).toEqual([]);
+  expect(wayBetween(next, reduce(next, { type: "undo" }))).toEqual([]);
+});
+
+test("what was tried is left along the pulls of its groups, to where the reed is", () => {
+  const changes = [
+    { feature: "spine", change: 0.05 },
+    { feature: "bladeLength", change: -0.5 },
+  ];
+  const loaded = reduce(start, load);
+  const tried = reduce(loaded, { type: "stand-in-tried", what: "pair a", changes });
+  const way = wayBetween(tried, reduce(tried, { type: "as-measured" }));
+  expect(way).toHaveLength(3);
+  expect(way[0]).toEqual(place(map, shownValues(tried.present.bench)).raw);
   expect(way.at(-1)).toEqual(place(map, bittern.readings).raw);
-  const back = reduce(next, { type: "undo" });
-  expect(wayBetween(next, back).at(-1)).toEqual(way[0]);
 });
 
 test("a typed number is a way of one leg; a slider in a hand and a change of the view are none", () => {

@@ -189,6 +189,7 @@ describeWalks("the bench in Chromium", (walk) => {
 
   walk("Bittern typed in inches gives its point, its ellipse and its sentence", async (bench) => {
     await bench.open();
+    await bench.pickReed("My reed (nothing measured yet)");
     await bench.pickUnit("inch");
     for (const { id, unit } of bassoonModel.features) {
       const typed = unit === "mm" ? (bittern[id]! / 25.4).toFixed(4) : String(bittern[id]);

@@ -1,4 +1,5 @@
 import { expect } from "vitest";
+import { shownValues } from "../../src/reed/tried.js";
 import { place } from "../../src/engine/place.js";
 import { compileModel } from "../../src/engine/compile.js";
 import { blendDistance } from "../../src/engine/blend.js";
@@ -377,7 +378,7 @@ describeWalks("the plan page", (walk) => {
 });
 
 describeWalks("stand-ins", (walk) => {
-  walk("one is tried, kept, and taken back, by keyboard alone", async (bench) => {
+  walk("one is tried, taken back, done and read again, by keyboard alone", async (bench) => {
     await bench.open(code("Bittern", { page: "bench" }));
     const { keyboard } = bench.page;
     const start = (await benchNow(bench)).values;
@@ -392,8 +393,10 @@ describeWalks("stand-ins", (walk) => {
     await panel.locator(".try").nth(1).focus();
     await keyboard.press("Enter");
     const tried = await benchNow(bench);
-    expect(tried.values).not.toEqual(start);
-    expect(await bench.page.locator("triangle-plane .ghost circle").count()).toBe(1);
+    expect(tried.values).toEqual(start);
+    expect(shownValues(tried)).not.toEqual(start);
+    expect(await bench.sentence()).toMatch(/^Tried: /);
+    expect(await bench.page.locator("triangle-plane .base circle").count()).toBe(1);
     expect(await bench.page.locator("triangle-plane .leftover .shaft").count()).toBe(1);
     expect(await panel.locator(".on .caution").innerText()).toMatch(/^Caution\. /);
     expect(await panel.locator(".on").innerText()).toMatch(/It can(not)? be undone\./);
@@ -401,27 +404,29 @@ describeWalks("stand-ins", (walk) => {
       "The rules of your workshop or school come first.",
     );
     const focused = () => panel.evaluate((element) => element.shadowRoot!.activeElement?.className);
-    expect(await focused()).toBe("keep");
+    expect(await focused()).toBe("done");
     expect(await bench.page.getByRole("status").first().innerText()).toMatch(/^Being tried\. .+/);
     await keyboard.press("Tab");
     await keyboard.press("Enter");
-    expect((await benchNow(bench)).values).toEqual(start);
+    expect((await benchNow(bench)).tried).toBeUndefined();
     expect(await focused()).toBe("try");
     await keyboard.press("Enter");
     await bench.page.waitForTimeout(100);
-    await keyboard.press("Enter"); // keep
-    expect((await benchNow(bench)).values).toEqual(tried.values);
-    expect(await focused()).toBe("kept");
-    expect(await panel.locator(".kept").innerText()).toMatch(
-      /^Kept on the bench\. On the reed itself: .+\n.+\nCaution\. .+\nIt can(not)? be undone\./s,
-    );
+    await keyboard.press("Enter"); // done on the reed: what it has made is asked for
+    await panel.locator("reed-step-readings input").first().waitFor();
+    await keyboard.press("Enter"); // nothing was read again yet
+    const done = await benchNow(bench);
+    expect(done.done?.at(-1)?.length).toBeGreaterThan(0);
+    expect(done.expected?.length).toBeGreaterThan(0);
+    expect(done.tried).toBeUndefined();
+    expect(done.values).not.toEqual(start);
     expect(await bench.page.locator("triangle-plane .leftover").count()).toBe(0);
     await keyboard.press("Escape");
     expect(await panel.count()).toBe(0);
     expect(
       await bench.row("bladeLength").evaluate((row) => row.shadowRoot!.activeElement?.className),
     ).toBe("ask");
-    await bench.button("Undo").click();
+    for (const _step of done.done!.at(-1)!) await bench.button("Undo").click();
     expect((await benchNow(bench)).values).toEqual(start);
   });
 
@@ -453,8 +458,10 @@ describeWalks("stand-ins", (walk) => {
       expect(await bench.page.locator("bench-stand-ins .sentence").count()).toBe(1);
       await bench.page.getByRole("button", { name: "Close stand-ins" }).click();
     }
+    await tabTo(bench, "Bench").click();
+    await bench.pickReed("My reed (nothing measured yet)");
+    await bench.row("tip").locator(".name").click();
     await bench.row("tip").locator(".ask").click();
-    await bench.type("tip", "");
     expect(await bench.page.locator("bench-stand-ins section").innerText()).toContain(
       "Tip thickness is not measured: nothing can be said of its stand-ins.",
     );

@@ -15,11 +15,13 @@ import {
 import type { SevenValues } from "../../src/engine/qualities.js";
 import { planKinds, qualityIds } from "../../src/reed/looked-advice.js";
 import { targets } from "../../src/reed/targets.js";
-import { lengthUnits } from "../../src/reed/units.js";
+import { givenValues } from "../../src/reed/tried.js";
+import { lengthUnits, toThousandths } from "../../src/reed/units.js";
 
 const seed = 20_260_102;
 const ids = bassoonModel.features.map(({ id }) => id);
 const fresh = newBench(bassoonModel);
+const ownBench: Bench = { ...fresh, reed: "Sedge" };
 const encode = (bench: Bench): string => encodeBench(bench, bassoonModel);
 const decode = (text: string) => decodeBench(text, bassoonModel);
 
@@ -96,6 +98,17 @@ const anyLooks = fc.record(
   { requiredKeys: [], noNullPrototype: true },
 );
 
+/** Some features tried at another value, some left out. */
+function triedOn({ values }: Bench, some: number): Pick<Bench, "tried"> {
+  const tried = Object.entries(values).flatMap(([id, value], i): [string, number | null][] =>
+    (some >> i) % 3 === 0
+      ? []
+      : [[id, (some >> i) % 3 === 1 ? value + (value > 1 ? -0.001 : 0.001) : null]],
+  );
+  const whole = tried.map(([id, value]) => [id, value === null ? null : toThousandths(value)]);
+  return tried.length > 0 ? { tried: Object.fromEntries(whole) } : {};
+}
+
 const anyFullBench: fc.Arbitrary<Bench> = fc
   .tuple(
     anyBench,
@@ -106,10 +119,13 @@ const anyFullBench: fc.Arbitrary<Bench> = fc
     fc.nat(),
   )
   .map(([bench, aim, pinned, done, looks, some]) => {
-    const measured = Object.keys(bench.values);
+    const given = givenValues(bassoonModel, { reed: bench.reed, ...done });
+    const own = { ...bench, ...(given ? { values: given } : {}) };
+    const measured = Object.keys(own.values);
     const expected = measured.slice(0, some % (measured.length + 1));
     return {
-      ...bench,
+      ...own,
+      ...triedOn(own, some),
       ...aim,
       ...pinned,
       ...done,
@@ -130,11 +146,11 @@ describe("a bench as one line of text", () => {
 
   test("keeps every thousandth of every reading", () => {
     for (let thousandths = 1; thousandths <= 31_000; thousandths += 1) {
-      const bench = { ...fresh, values: { bladeLength: thousandths / 1000 } };
+      const bench = { ...ownBench, values: { bladeLength: thousandths / 1000 } };
       const back = decode(encode(bench)).bench.values["bladeLength"];
       if (back !== thousandths / 1000) expect(back).toBe(thousandths / 1000);
     }
-    expect(decode(encode({ ...fresh, values: { tip: 0.113 } })).bench.values).toEqual({
+    expect(decode(encode({ ...ownBench, values: { tip: 0.113 } })).bench.values).toEqual({
       tip: 0.113,
     });
   });
@@ -194,7 +210,7 @@ describe("the first bench", () => {
 
 const reed: Bench = {
   model: "bassoon",
-  reed: "Bittern",
+  reed: "Sedge",
   values: { ...allRoundValues(bassoonModel), spine: 0.512 },
   locked: ["spine", "tip"],
   finished: true,
@@ -318,7 +334,7 @@ describe("a broken field is told, and the rest is kept", () => {
       "reed",
       "%E0%A4%A",
       /^reed is "%E0%A4%A"; allowed: text in URL/,
-      { reed: "" },
+      { reed: "", values: fresh.values, tried: { spine: 0.512 } },
     ],
   ])("%s", (_name, field, text, problem, change) => {
     const { bench, problems } = decode(withField(field, text));
@@ -348,7 +364,7 @@ describe("a broken field is told, and the rest is kept", () => {
     ["overruled", { overruled: false }],
     ["wet", { wet: "" }],
     ["finished", { finished: false }],
-    ["reed", { reed: "" }],
+    ["reed", { reed: "", values: fresh.values, tried: { spine: 0.512 } }],
   ] as const)("a missing %s is no problem: it is as on a new bench", (field, change) => {
     expect(decode(withField(field, undefined))).toEqual({
       bench: { ...reed, ...change },
@@ -367,10 +383,10 @@ describe("a broken field is told, and the rest is kept", () => {
 
   test("a link from before there was anything looked at opens as it did", () => {
     const old =
-      "v=1&model=bassoon&reed=Bittern&values=27700.15300.8500.700.900.450.240.540.390.100.170.450.1100.11800&finished=1&target=everyday&done=thinWings-2~&layers=certainty&page=plan";
+      "v=1&model=bassoon&reed=Sedge&values=27700.15300.8500.700.900.450.240.540.390.100.170.450.1100.11800&finished=1&target=everyday&done=thinWings-2~&layers=certainty&page=plan";
     const { bench, problems } = decode(old);
     expect(problems).toEqual([]);
-    expect(bench).toMatchObject({ reed: "Bittern", target: "everyday", page: "plan" });
+    expect(bench).toMatchObject({ reed: "Sedge", target: "everyday", page: "plan" });
     for (const field of ["plan", "quality", "judged", "expected"])
       expect(bench).not.toHaveProperty(field);
     expect(encode(bench)).toBe(old);
