@@ -4,7 +4,7 @@ import { valuesAfter } from "../engine/plan-end.js";
 import { readingsAfter } from "../engine/plan-notes.js";
 import type { SevenValues } from "../engine/qualities.js";
 import type { FeatureChange, StandInRequest } from "../engine/stand-ins.js";
-import { bassoonActions } from "../reed/bassoon.js";
+import { actionsOf } from "../reed/actions-of.js";
 import type { Bench } from "../reed/bench.js";
 import type { DoneStep, Sitting } from "../reed/done-steps.js";
 import { judgement } from "../reed/looked-advice.js";
@@ -126,7 +126,7 @@ function stillRead({ bench, readings }: Moment, values: Values): Moment["reading
 function stepDone({ model, present }: BenchState, done: DoneStep, listed: ListedReadings): Moment {
   const bench = withTried(present.bench, undefined);
   const read = placedReadings(listed);
-  const action = bassoonActions.actions.find(({ id }) => id === done.action);
+  const action = actionsOf(model).actions.find(({ id }) => id === done.action);
   if (!action) return present;
   const expected = valuesAfter(bench.values, [{ action, amount: done.amount }]);
   const values: Record<FeatureId, number> = {};

@@ -150,6 +150,7 @@ export class BenchRecipe extends LitElement {
     pointed: { type: String },
     sheet: { type: Boolean },
     embedded: { type: Boolean },
+    still: { type: Boolean },
     text: { attribute: false },
     open: { state: true },
   };
@@ -162,6 +163,8 @@ export class BenchRecipe extends LitElement {
   declare sheet: boolean;
   /** On somebody else's page, where the same may stand several times: no landmark. */
   declare embedded: boolean;
+  /** Nothing can be moved. */
+  declare still: boolean;
   declare text: Catalogue;
   declare open: boolean;
   readonly #late = new LateParts(this, lateParts);
@@ -171,6 +174,7 @@ export class BenchRecipe extends LitElement {
     this.text = english;
     this.sheet = false;
     this.embedded = false;
+    this.still = false;
     this.open = false;
   }
 
@@ -241,6 +245,7 @@ export class BenchRecipe extends LitElement {
       .readings=${readings}
       .expected=${bench.expected ?? noFeatures}
       .locked=${bench.locked}
+      .still=${this.still}
       .pulls=${this.view.pulls}
       .measured=${bench.values}
       .tried=${bench.tried}

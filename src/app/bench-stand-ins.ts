@@ -5,7 +5,7 @@ import type { HandStandIn } from "../engine/hand-stand-ins.js";
 import type { Feature } from "../engine/model.js";
 import { readingsAfter } from "../engine/plan-notes.js";
 import type { StandInRequest } from "../engine/stand-ins.js";
-import { bassoonActions } from "../reed/bassoon-actions.js";
+import { actionsOf } from "../reed/actions-of.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingText, typedValue, unitSign } from "../reed/reading-text.js";
 import { unitDecimals } from "../reed/units.js";
@@ -268,7 +268,7 @@ export class BenchStandIns extends LitElement {
   #form(hand: HandStandIn) {
     const { actions, changes } = hand;
     const { model, present } = this.state;
-    const done = bassoonActions.actions.filter(({ id }) => actions.includes(id));
+    const done = actionsOf(model).actions.filter(({ id }) => actions.includes(id));
     const touched = new Set(done.flatMap((action) => readingsAfter(model, action)));
     const { bench } = present;
     const by = new Map(changes.map(({ feature, change }) => [feature, change]));

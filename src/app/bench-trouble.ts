@@ -200,7 +200,7 @@ export class BenchTrouble extends LitElement {
     const { model, present } = shown.state;
     const { values, unit } = present.bench;
     if (helps.length === 0) return note === undefined ? nothing : html`<p>${note}</p>`;
-    const notes = planNotes(spoken.map, values, bassoonActions, { steps: helps.map(toStep) });
+    const notes = planNotes(spoken.map, values, spoken.actions, { steps: helps.map(toStep) });
     return html`<h3>${title}</h3>
       ${note === undefined ? nothing : html`<p>${note}</p>`}
       <p>${text.advice.plan.ownRules}</p>

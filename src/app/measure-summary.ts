@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import type { Feature, FeatureId, ReedModel } from "../engine/model.js";
 import { mostUsefulReading } from "../engine/next-reading.js";
-import { bassoonActions } from "../reed/bassoon.js";
+import { actionsOf } from "../reed/actions-of.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { crossChecks } from "../reed/cross-checks.js";
 import { measuringSteps } from "../reed/measuring-steps.js";
@@ -261,7 +261,7 @@ export class MeasureSummary extends LitElement {
       >${words.worked}
       <select>
         <option value="">${words.workedNone}</option>
-        ${bassoonActions.actions.map(({ id, label }) => html`<option value=${id}>${label}</option>`)}
+        ${actionsOf(this.model).actions.map(({ id, label }) => html`<option value=${id}>${label}</option>`)}
       </select>
       <button @click=${this.#onWorked}>${words.workedGo}</button></label
     >`;
@@ -269,7 +269,7 @@ export class MeasureSummary extends LitElement {
 
   #onWorked(): void {
     const select = this.renderRoot.querySelector("select")!;
-    const action = bassoonActions.actions.find(({ id }) => id === select.value);
+    const action = actionsOf(this.model).actions.find(({ id }) => id === select.value);
     select.value = "";
     if (!action) return;
     const features = Object.keys(action.effects);

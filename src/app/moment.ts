@@ -42,7 +42,7 @@ export function withAim(moment: Moment, blend: Blend): Moment {
 }
 
 /** A place of the triangle in whole thousandths, as an address holds it. */
-function wholeThousandths(blend: Blend): Blend {
+export function wholeThousandths(blend: Blend): Blend {
   const [high, low] = nearestBlend(blend).map((share) => Math.round(share * 1000));
   return thousandthsBlend(high!, Math.min(low!, 1000 - high!));
 }

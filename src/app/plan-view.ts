@@ -6,7 +6,7 @@ import { planAdjustments, type Adjustments, type Plan } from "../engine/plan-adj
 import { planNotes, type PlanNotes } from "../engine/plan-notes.js";
 import { restOfSitting } from "../engine/sitting-rules.js";
 import type { Qualities } from "../engine/qualities.js";
-import { bassoonActions } from "../reed/bassoon.js";
+import { actionsOf } from "../reed/actions-of.js";
 import { bassoonQualities } from "../reed/bassoon-qualities.js";
 import type { Bench } from "../reed/bench.js";
 import type { Sitting } from "../reed/done-steps.js";
@@ -51,8 +51,9 @@ type Search = (
 /** The plans for a bench; the search is the dear part, and its last answer is kept. */
 export function planner(): (state: BenchState, text: Catalogue) => PlanView | undefined {
   const search: Search = remembered((map, values, target, locked, readings, coverage, done) => {
+    const all = actionsOf(map.model);
     const { actions, mostMoves } = restOfSitting(
-      bassoonActions,
+      all,
       done.map(({ action }) => action),
     );
     const options = {
@@ -63,7 +64,7 @@ export function planner(): (state: BenchState, text: Catalogue) => PlanView | un
     const found = planAdjustments(map, values, target, actions, { ...options, mostMoves });
     if (found.obstacle !== "reach" || done.length === 0) return found;
     // What this sitting has used up, a new one has again: then it is the sitting that ends, not the reed.
-    const fresh = planAdjustments(map, values, target, bassoonActions, options);
+    const fresh = planAdjustments(map, values, target, all, options);
     return fresh.obstacle === "reach" ? found : { ...found, obstacle: "rules" };
   });
   return (state, text) => {
@@ -96,7 +97,7 @@ function toldPlan(
   spoken: Spoken,
 ): ToldPlan {
   const { map, words } = spoken;
-  const notes = planNotes(map, values, bassoonActions, plan);
+  const notes = planNotes(map, values, spoken.actions, plan);
   const now = place(map, values).raw;
   return {
     plan,

@@ -1,7 +1,7 @@
 import type { BlendMap } from "../engine/compile.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import { actionReach } from "../engine/reach.js";
-import { bassoonActions } from "../reed/bassoon-actions.js";
+import { actionsOf } from "../reed/actions-of.js";
 import type { BenchState } from "./bench-state.js";
 import type { ReachView } from "./place-view.js";
 
@@ -10,8 +10,9 @@ export function reachOf({ model, present: { bench } }: BenchState, map: BlendMap
   const { values } = bench;
   const locked = Object.fromEntries(bench.locked.map((id) => [id, { locked: true }]));
   const freedom = { ...finishingFreedom(model, values), ...locked };
+  const actions = actionsOf(model);
   return {
-    easy: actionReach(map, values, bassoonActions, freedom).polygon,
-    full: actionReach(map, values, bassoonActions, freedom, { amounts: "max" }).polygon,
+    easy: actionReach(map, values, actions, freedom).polygon,
+    full: actionReach(map, values, actions, freedom, { amounts: "max" }).polygon,
   };
 }

@@ -7,7 +7,7 @@ import type { BenchState } from "./bench-state.js";
 import { blankSheet, type Sheet } from "./blank-sheet.js";
 import { anotherReed, type Moment } from "./moment.js";
 import type { Handlers } from "./reduce-reed.js";
-import { isSame, step } from "./undo-step.js";
+import { isSame, step as recordStep } from "./undo-step.js";
 
 /** What a user can do on the guided sheet. */
 export type SheetAction =
@@ -122,7 +122,7 @@ function onSheet(state: BenchState, action: SheetAction): BenchState {
   const change = changes[action.type] as (before: Moment, done: SheetAction) => Moment;
   const moment = "own" in action ? ownReed(model, present, action.own) : present;
   const next = change(moment, action);
-  if (!turning.has(action.type)) return step(state, next);
+  if (!turning.has(action.type)) return recordStep(state, next);
   return isSame(next, present) ? state : { ...state, present: next };
 }
 

@@ -12,7 +12,7 @@ import {
   type StandInRequest,
 } from "../engine/stand-ins.js";
 import { amountText } from "../reed/amount-text.js";
-import { bassoonActions } from "../reed/bassoon.js";
+import { actionsOf } from "../reed/actions-of.js";
 import type { Catalogue } from "../reed/catalogue.js";
 import { allRoundValue } from "../reed/reading-text.js";
 import { handCares, type HandCare } from "../reed/hand-care.js";
@@ -61,7 +61,7 @@ const most = { singles: 4, pairs: 2 };
 export function spokenOf({ model, present }: BenchState, text: Catalogue): Spoken | undefined {
   const map = isUnsound(present.bench) ? undefined : mapFor(model, present.bench.values);
   const by = amountText(model, present.bench.unit, text);
-  return map && { map, actions: bassoonActions, words: text.advice, by };
+  return map && { map, actions: actionsOf(model), words: text.advice, by };
 }
 
 /**
@@ -78,7 +78,7 @@ export function standInList(state: BenchState, text: Catalogue): StandInList | u
   const freedom = freedomOf(model, bench);
   const { singles, pairs } = standIns(spoken.map, values, request, freedom);
   const hands = handsWorthTelling(
-    handStandIns(spoken.map, values, request, bassoonActions, freedom),
+    handStandIns(spoken.map, values, request, spoken.actions, freedom),
   ).slice(0, most.singles);
   const deeds = hands.map(({ actions }) => actions);
   const cares = handCares(deeds, spoken);

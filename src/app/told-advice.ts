@@ -1,6 +1,6 @@
 import { centreBlend } from "../engine/blend.js";
 import { amountText } from "../reed/amount-text.js";
-import { bassoonActions } from "../reed/bassoon.js";
+import { actionsOf } from "../reed/actions-of.js";
 import { bassoonQualities } from "../reed/bassoon-qualities.js";
 import type { DoneStep } from "../reed/done-steps.js";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
@@ -19,7 +19,7 @@ export function doneText(
   { action: id, amount }: DoneStep,
   text: Catalogue,
 ): string {
-  const action = bassoonActions.actions.find((one) => one.id === id);
+  const action = actionsOf(model).actions.find((one) => one.id === id);
   if (!action) return id;
   const [feature, effect] = Object.entries(action.effects)[0]!;
   const size = Math.abs(amount * effect);

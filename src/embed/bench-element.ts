@@ -1,4 +1,4 @@
-import { css, html } from "lit";
+import { css, html, nothing } from "lit";
 import { shownValues } from "../reed/tried.js";
 import { BenchPlace } from "../app/bench-place.js";
 import { BenchRecipe } from "../app/bench-recipe.js";
@@ -77,12 +77,7 @@ export class BenchElement extends AppPartElement {
           .text=${text}
         ></bench-place>
         <bench-words part="words" .shown=${{ state, view }} .text=${text}></bench-words>
-        <reed-shares part="shares" .blend=${view.placed?.raw} .text=${text}></reed-shares>
-        <div class="tools" part="tools">
-          ${this.#tool("undo", state.past.length > 0)}
-          ${this.#tool("redo", state.future.length > 0)}
-          <button @click=${this.#onReset}>${text.bar.reset}</button>
-        </div>
+        ${this.isStill ? nothing : this.#hands()}
         <reed-drawing
           part="drawing"
           .model=${this.model}
@@ -99,10 +94,22 @@ export class BenchElement extends AppPartElement {
         .view=${view}
         .pointed=${this.pointed}
         .sheet=${false}
+        .still=${this.isStill}
         .embedded=${true}
         .text=${text}
       ></bench-recipe>
     </div>`;
+  }
+
+  /** What moves the reed besides the triangle; a picture has none of it. */
+  #hands() {
+    const { text, view } = this;
+    const { past, future } = this.shared.state;
+    return html`<reed-shares part="shares" .blend=${view.placed?.raw} .text=${text}></reed-shares>
+      <div class="tools" part="tools">
+        ${this.#tool("undo", past.length > 0)} ${this.#tool("redo", future.length > 0)}
+        <button @click=${this.#onReset}>${text.bar.reset}</button>
+      </div>`;
   }
 
   #tool(type: "undo" | "redo", can: boolean) {

@@ -1,4 +1,5 @@
 import type { PropertyValues, PropertyDeclarations } from "lit";
+import { wholeThousandths } from "../app/moment.js";
 import type { Blend } from "../engine/blend.js";
 import { EmbeddedReed } from "./embedded-reed.js";
 
@@ -55,6 +56,7 @@ export class BlendForm extends EmbeddedReed {
 /** Three shares that sum to 1 with three digits each. */
 function blendValue(blend: Blend | null): string {
   if (!blend) return "";
-  const [high, low] = blend.map((share) => Math.round(share * 1000));
-  return [high!, low!, 1000 - high! - low!].map((one) => (one / 1000).toFixed(3)).join(",");
+  return wholeThousandths(blend)
+    .map((share) => share.toFixed(3))
+    .join(",");
 }

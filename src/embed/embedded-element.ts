@@ -87,7 +87,7 @@ export class EmbeddedElement extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues): void {
-    if (changed.has("theme") && !/^(auto|paper|night|)$/.test(this.theme))
+    if (changed.has("theme") && !/^(auto|paper|night|)$/.test(this.theme ?? ""))
       warnOnce(`theme: “${this.theme}” is not known; allowed: auto, paper, night`);
   }
 

@@ -13,6 +13,7 @@ import { sharesText } from "../reed/whole-shares.js";
 import { shownValues } from "../reed/tried.js";
 import { EmbeddedElement } from "./embedded-element.js";
 import {
+  given,
   readFeatures,
   readJson,
   readLayers,
@@ -21,8 +22,11 @@ import {
   readTarget,
   readValues,
 } from "./read-attributes.js";
-import { SharedReed } from "./shared-reed.js";
+import { onlyFeatures, SharedReed } from "./shared-reed.js";
 import { warnOnce } from "./warn-once.js";
+
+/** Said of `locked`: every feature, so that nothing can be moved. */
+const everything = "all";
 
 /** What every event of a public element carries: plain data that can be stored and sent. */
 export interface ReedDetail {
@@ -49,7 +53,8 @@ export class EmbeddedReed extends EmbeddedElement {
     target: { type: String },
     layers: { type: String },
     features: { type: String },
-    locked: { type: String },
+    locked: { converter: (text: string | null) => (text === "" ? everything : text) },
+    still: { type: Boolean },
     model: { type: String },
     for: { type: String, attribute: "for" },
     text: { attribute: false },
@@ -63,8 +68,10 @@ export class EmbeddedReed extends EmbeddedElement {
   declare layers: string;
   /** Ids of the features that count, with blanks between them; empty for all. */
   declare features: string;
-  /** Empty text: nothing can be moved. Names of features: these stay. Null: all is free. */
+  /** Ids of features that stay, with blanks between them; bare or "all": as `still`. */
   declare locked: string | null;
+  /** Nothing can be moved: a picture. */
+  declare still: boolean;
   /** Id of another Reedpoint element whose reed is shown. */
   declare for: string;
   /** Words of another language or school. */
@@ -87,6 +94,7 @@ export class EmbeddedReed extends EmbeddedElement {
     this.layers = "certainty";
     this.features = "";
     this.locked = null;
+    this.still = false;
     this.for = "";
     this.text = triangleWords;
   }
@@ -116,7 +124,7 @@ export class EmbeddedReed extends EmbeddedElement {
     return this.shared.model;
   }
 
-  set model(model: ReedModel | string | null) {
+  set model(model: ReedModel | string | null | undefined) {
     this.#model = readModelOf(model);
     this.requestUpdate("model");
   }
@@ -145,7 +153,7 @@ export class EmbeddedReed extends EmbeddedElement {
 
   /** Nothing can be moved. */
   protected get isStill(): boolean {
-    return this.locked !== null && this.locked.trim() === "";
+    return this.still || given(this.locked).trim() === everything;
   }
 
   override connectedCallback(): void {
@@ -165,7 +173,7 @@ export class EmbeddedReed extends EmbeddedElement {
     if (changed.has("for") && this.hasUpdated) this.#refollow();
     const isNew = ["reed", "values", "model", "features"].some((name) => changed.has(name));
     if (isNew) this.#start();
-    else if (["target", "layers", "locked"].some((name) => changed.has(name)))
+    else if (["target", "layers", "locked", "still"].some((name) => changed.has(name)))
       this.#own.look(this.#looked());
   }
 
@@ -178,7 +186,7 @@ export class EmbeddedReed extends EmbeddedElement {
     const model = this.#model;
     const values = this.#values === undefined ? undefined : readValues(this.#values, model);
     // Readings of the page's own may have any name.
-    const demo = values ? this.reed.trim() : (readReed(this.reed) ?? "");
+    const demo = values ? given(this.reed).trim() : (readReed(this.reed) ?? "");
     this.#own.start({
       model,
       reed: demo,
@@ -199,9 +207,10 @@ export class EmbeddedReed extends EmbeddedElement {
   }
 
   #lockedFeatures(): readonly string[] {
-    if (this.locked === null) return [];
-    if (this.isStill) return this.#model.features.map(({ id }) => id);
-    return readFeatures(this.locked, "locked", this.#model);
+    // What does not count cannot be held either.
+    const model = onlyFeatures(this.#model, readFeatures(this.features, "features", this.#model));
+    if (this.isStill) return model.features.map(({ id }) => id);
+    return readFeatures(this.locked, "locked", model);
   }
 
   #follow(shared: SharedReed): void {
@@ -220,7 +229,7 @@ export class EmbeddedReed extends EmbeddedElement {
 
   #refollow(): void {
     this.#follow(this.#own);
-    if (this.for !== "") void this.#findLeader();
+    if (given(this.for) !== "") void this.#findLeader();
   }
 
   /** The other element may come later in the page, or get its code later. */
@@ -234,7 +243,7 @@ export class EmbeddedReed extends EmbeddedElement {
     if (other && other.localName.startsWith("reed-") && !(other instanceof EmbeddedReed))
       await customElements.whenDefined(other.localName);
     if (!this.isConnected || id !== this.for) return;
-    if (other instanceof EmbeddedReed && other !== this && other.for === "")
+    if (other instanceof EmbeddedReed && other !== this && given(other.for) === "")
       this.#follow(other.shared);
     else warnOnce(`for: “${id}” is no other Reedpoint element with a reed of its own`);
   }

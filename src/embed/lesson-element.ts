@@ -10,7 +10,7 @@ import type { BroughtLesson } from "./bring-lesson.js";
 import { EmbeddedElement } from "./embedded-element.js";
 import { lateStyle, lateWords } from "./late-words.js";
 import type * as Inside from "./lesson-inside.js";
-import { readModelOf } from "./read-attributes.js";
+import { given, readModelOf } from "./read-attributes.js";
 import { partEvents } from "./stop-inside.js";
 import { warnOnce } from "./warn-once.js";
 
@@ -91,7 +91,7 @@ export class LessonElement extends EmbeddedElement {
     return this.#model;
   }
 
-  set model(model: ReedModel | string | null) {
+  set model(model: ReedModel | string | null | undefined) {
     this.#model = readModelOf(model);
     this.requestUpdate("model");
   }
@@ -138,7 +138,7 @@ export class LessonElement extends EmbeddedElement {
   }
 
   async #bring(): Promise<void> {
-    const asked = { lesson: this.lesson.trim(), source: this.#source, model: this.#model };
+    const asked = { lesson: given(this.lesson).trim(), source: this.#source, model: this.#model };
     this.#asked = asked;
     this.#arrival = "coming";
     this.#brought = this.#run = undefined;

@@ -1,3 +1,4 @@
+import { wholeThousandths } from "../app/moment.js";
 import type { Blend } from "../engine/blend.js";
 import { compileModel } from "../engine/compile.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
@@ -6,7 +7,13 @@ import { demoReadings } from "../reed/demo-readings.js";
 import { layerNames, type Layer } from "../reed/layer-names.js";
 import { targetPlaces } from "../reed/target-places.js";
 import { toThousandths } from "../reed/units.js";
+import { isPossible } from "../reed/value-cells.js";
 import { warnOnce } from "./warn-once.js";
+
+/** What a page says as text; what it has not said, or has taken back, is as it was before it said anything. */
+export function given(value: unknown, otherwise = ""): string {
+  return value === null || value === undefined ? otherwise : String(value);
+}
 
 /** Names in an attribute, with blanks or commas between them. */
 function names(text: string): string[] {
@@ -26,8 +33,8 @@ function known<T extends string>(
 }
 
 /** The name of a demo reed as it is written; undefined for the all-round reed, and for a name nobody knows. */
-export function readReed(name: string): string | undefined {
-  const wanted = name.trim().toLowerCase();
+export function readReed(name: unknown): string | undefined {
+  const wanted = given(name).trim().toLowerCase();
   if (wanted === "") return undefined;
   const all = Object.keys(demoReadings);
   const found = all.find((reed) => reed.toLowerCase() === wanted);
@@ -36,32 +43,33 @@ export function readReed(name: string): string | undefined {
 }
 
 /** Layers by name; "none" or nothing: the triangle alone. */
-export function readLayers(text: string): readonly Layer[] {
+export function readLayers(layers: unknown): readonly Layer[] {
+  const text = given(layers, "certainty");
   return text.trim() === "none" ? [] : known(text, "layers", layerNames);
 }
 
 /** Features by id. */
 export function readFeatures(
-  text: string,
+  text: unknown,
   attribute: "features" | "locked",
   model: ReedModel,
 ): readonly FeatureId[] {
   const ids = model.features.map(({ id }) => id);
-  return known(text, attribute, ids);
+  return known(given(text), attribute, ids);
 }
 
 /** A kind of part by its id, or three shares in per cent: a target of one's own. */
-export function readTarget(text: string): { readonly target: string; readonly aim?: Blend } {
-  const wanted = text.trim();
+export function readTarget(text: unknown): { readonly target: string; readonly aim?: Blend } {
+  const wanted = given(text).trim();
   if (wanted === "" || targetPlaces.some(({ id }) => id === wanted)) return { target: wanted };
   const shares = names(wanted).map(Number);
   const sum = shares.reduce((all, one) => all + one, 0);
-  if (shares.length === 3 && sum > 0 && shares.every((one) => one >= 0 && Number.isFinite(one))) {
-    const [high, low] = shares.map((one) => Math.round((1000 * one) / sum));
-    return { target: "own", aim: [high! / 1000, low! / 1000, (1000 - high! - low!) / 1000] };
+  if (shares.length === 3 && sum > 0 && sum < Infinity && shares.every((one) => one >= 0)) {
+    const [high, low, loud] = shares.map((one) => one / sum);
+    return { target: "own", aim: wholeThousandths([high!, low!, loud!]) };
   }
   const ids = targetPlaces.map(({ id }) => id).join(", ");
-  warnOnce(`target: “${text}” is not known; allowed: ${ids}, or three shares such as 20 50 30`);
+  warnOnce(`target: “${wanted}” is not known; allowed: ${ids}, or three shares such as 20 50 30`);
   return { target: "" };
 }
 
@@ -75,8 +83,10 @@ export function readValues(data: unknown, model: ReedModel): Values | undefined 
   for (const [id, value] of Object.entries(data)) {
     const feature = model.features.find((one) => one.id === id);
     if (!feature) warnOnce(`values: “${id}” is no feature of the model ${model.id}`);
-    else if (typeof value !== "number" || !(Math.abs(value) < 1e4))
-      warnOnce(`values: ${id} is ${JSON.stringify(value)}; allowed: a number`);
+    else if (typeof value !== "number" || !isPossible(feature, value))
+      warnOnce(
+        `values: ${id} is ${JSON.stringify(value)}; allowed: a number, as a rule ${feature.min} to ${feature.max}`,
+      );
     else read[id] = toThousandths(value);
   }
   return read;
@@ -93,8 +103,8 @@ export function readJson(text: string, attribute: string): unknown {
 }
 
 /** The model that a page names or gives. A model that cannot be compiled is refused; the bassoon model stays. */
-export function readModelOf(model: ReedModel | string | null): ReedModel {
-  if (model === null || model === "" || model === bassoonModel.id) return bassoonModel;
+export function readModelOf(model: ReedModel | string | null | undefined): ReedModel {
+  if (!model || model === bassoonModel.id) return bassoonModel;
   try {
     if (typeof model === "string") throw new TypeError(`“${model}” is not known`);
     compileModel(model);

@@ -100,7 +100,7 @@ function only(values: Values, { features }: ReedModel): Values {
 const parts = new WeakMap<ReedModel, Map<string, ReedModel>>();
 
 /** A model of some features alone; the same object for the same question, because maps are kept by it. */
-function onlyFeatures(model: ReedModel, wanted: readonly FeatureId[]): ReedModel {
+export function onlyFeatures(model: ReedModel, wanted: readonly FeatureId[]): ReedModel {
   if (wanted.length === 0) return model;
   const known = parts.get(model) ?? new Map<string, ReedModel>();
   parts.set(model, known);

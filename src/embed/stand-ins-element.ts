@@ -5,6 +5,7 @@ import { firstRequest } from "../app/stand-in-list.js";
 import { define } from "../widgets/define.js";
 import { AppPartElement } from "./app-part-element.js";
 import { lateStyle, lateWords } from "./late-words.js";
+import { given } from "./read-attributes.js";
 import { warnOnce } from "./warn-once.js";
 
 const parts: Loaders = {
@@ -59,9 +60,10 @@ export class StandInsElement extends AppPartElement {
   /** The feature asked about; one that the model has, whatever the page says. */
   #known(): string {
     const { features } = this.shared.state.model;
-    if (features.some(({ id }) => id === this.feature)) return this.feature;
     const ids = features.map(({ id }) => id);
-    warnOnce(`feature: “${this.feature}” is not known; allowed: ${ids.join(", ")}`);
+    const asked = given(this.feature, ids.includes("tip") ? "tip" : ids[0]!);
+    if (ids.includes(asked)) return asked;
+    warnOnce(`feature: “${asked}” is not known; allowed: ${ids.join(", ")}`);
     return ids[0]!;
   }
 

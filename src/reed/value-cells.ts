@@ -64,6 +64,6 @@ export function decodeValues(
 }
 
 /** A link may hold what was kept on purpose, but no blade of nothing and none as long as an arm. */
-function isPossible({ min, max }: Feature, value: number): boolean {
+export function isPossible({ min, max }: Feature, value: number): boolean {
   return value <= 10 * max && (min > 0 ? value > 0 : value >= Math.min(0, min) - max);
 }

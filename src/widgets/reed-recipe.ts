@@ -79,6 +79,7 @@ export class ReedRecipe extends LitElement {
     readings: { attribute: false },
     expected: { attribute: false },
     locked: { attribute: false },
+    still: { type: Boolean },
     pulls: { attribute: false },
     measured: { attribute: false },
     tried: { attribute: false },
@@ -96,6 +97,8 @@ export class ReedRecipe extends LitElement {
   /** Features whose value a step should have made, and nobody has read since. */
   declare expected: readonly FeatureId[];
   declare locked: readonly FeatureId[];
+  /** A picture: nothing can be moved, locked or left out. */
+  declare still: boolean;
   declare pulls: readonly Pull[];
   /** What the reed has. */
   declare measured: Values;
@@ -116,6 +119,7 @@ export class ReedRecipe extends LitElement {
     this.readings = {};
     this.expected = [];
     this.locked = [];
+    this.still = false;
     this.pulls = [];
     this.measured = {};
     this.own = false;
@@ -140,7 +144,8 @@ export class ReedRecipe extends LitElement {
       .feature=${feature}
       .value=${this.values[id]}
       .pull=${this.pulls.find((one) => one.feature === id)}
-      .locked=${this.locked.includes(id)}
+      .locked=${this.still || this.locked.includes(id)}
+      .bare=${this.still}
       .unit=${this.unit}
       .measured=${this.#isTried(id) ? this.measured[id] : undefined}
       .tried=${this.#isTried(id)}

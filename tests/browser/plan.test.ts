@@ -426,7 +426,7 @@ describeWalks("stand-ins", (walk) => {
     expect(
       await bench.row("bladeLength").evaluate((row) => row.shadowRoot!.activeElement?.className),
     ).toBe("ask");
-    for (const _step of done.done!.at(-1)!) await bench.button("Undo").click();
+    for (let i = done.done!.at(-1)!.length; i > 0; i -= 1) await bench.button("Undo").click();
     expect((await benchNow(bench)).values).toEqual(start);
   });
 
