@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 import { assumed, type Assumptions } from "./assumptions.js";
 import { gaussLegendre } from "./gauss-legendre.js";
 import { monotoneCurve, type Knot } from "./monotone-curve.js";
@@ -51,6 +52,7 @@ export function bladeWidth(
  * @example bladeThickness(recipe, 0.008, 0) → recipe.heart / 1000
  */
 export function bladeThickness(recipe: BladeRecipe, x: number, u: number): number {
+  requireGiven(recipe, "bladeThickness: recipe", "a recipe, mm");
   return bladeSurface(recipe)(x, u);
 }
 

@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 import { beamFrequencies } from "./beam.js";
 import { gaussLegendre } from "./gauss-legendre.js";
 
@@ -21,14 +22,15 @@ export interface Cantilever {
  *
  * @example cantileverFrequencies({ length: 0.1, width: () => 0.01, thickness: () => 0.001, youngsModulus: 5e9, density: 500, modes: 1 }).map(Math.round) → [51]
  */
-export function cantileverFrequencies({
-  length,
-  width,
-  thickness,
-  youngsModulus,
-  density,
-  modes = 3,
-}: Cantilever & { readonly density: number; readonly modes?: number }): number[] {
+export function cantileverFrequencies(
+  beam: Cantilever & { readonly density: number; readonly modes?: number },
+): number[] {
+  requireGiven(
+    beam,
+    "cantileverFrequencies: beam",
+    "an object with length, width, thickness, youngsModulus and density",
+  );
+  const { length, width, thickness, youngsModulus, density, modes = 3 } = beam;
   requirePositive("cantileverFrequencies", { length, youngsModulus, density });
   return beamFrequencies(
     length,
@@ -56,12 +58,13 @@ const mostPieces = 512;
  *
  * @example cantileverTipStiffness({ length: 1, width: () => 12, thickness: () => 1, youngsModulus: 5 }) → 15
  */
-export function cantileverTipStiffness({
-  length,
-  width,
-  thickness,
-  youngsModulus,
-}: Cantilever): number {
+export function cantileverTipStiffness(beam: Cantilever): number {
+  requireGiven(
+    beam,
+    "cantileverTipStiffness: beam",
+    "an object with length, width, thickness and youngsModulus",
+  );
+  const { length, width, thickness, youngsModulus } = beam;
   requirePositive("cantileverTipStiffness", { length, youngsModulus });
   const yielding = (x: number): number => {
     const stiffness = (youngsModulus * width(x) * thickness(x) ** 3) / 12;

@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 /**
  * How far an opening that gives evenly stays open under pressure: linear at first, then a parabola that comes to its
  * closure without a kink.
@@ -10,15 +11,13 @@
  *
  * @example openFraction({ pressure: 3000, closingPressure: 6000, elbow: 1000 }) → 0.5
  */
-export function openFraction({
-  pressure,
-  closingPressure,
-  elbow,
-}: {
+export function openFraction(reed: {
   readonly pressure: number;
   readonly closingPressure: number;
   readonly elbow: number;
 }): number {
+  requireGiven(reed, "openFraction: reed", "an object with pressure, closingPressure and elbow");
+  const { pressure, closingPressure, elbow } = reed;
   requirePressures(pressure, closingPressure, elbow);
   if (pressure <= 0) return 1;
   if (pressure >= closingPressure + elbow) return 0;

@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 import { closingLaw, type ClosingLaw } from "./closing-law.js";
 import { areaInRow, jetSpeed } from "./flow.js";
 import { openingArea } from "./opening.js";
@@ -38,6 +39,7 @@ const steps = 48;
  * Source  Bernoulli; see `closingLaw`.
  */
 export function flowCurve(reed: ReedMechanics, lip: number): FlowCurve {
+  requireGiven(reed, "flowCurve: reed", "what reedMechanics made");
   const { law, pointAt, start, blowAt } = curveOf(reed, lip);
   const { fold } = law;
   // Beyond the fold the lips alone may be too much; a rounding below 0 is the curve's own start.

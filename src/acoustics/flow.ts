@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 /** Of air, kg/m³, at about 20 °C. */
 const airDensity = 1.2;
 
@@ -12,19 +13,15 @@ const airDensity = 1.2;
  *
  * @example flow({ width: 0.01, height: 0.001, closingPressure: 6000, pressure: 6000 }) → 0
  */
-export function flow({
-  width,
-  height,
-  closingPressure,
-  pressure,
-  density = airDensity,
-}: {
+export function flow(slit: {
   readonly width: number;
   readonly height: number;
   readonly closingPressure: number;
   readonly pressure: number;
   readonly density?: number;
 }): number {
+  requireGiven(slit, "flow: slit", "an object with width, height, closingPressure and pressure");
+  const { width, height, closingPressure, pressure, density = airDensity } = slit;
   requireFrom(0, { width, height });
   requireFrom(Number.MIN_VALUE, { closingPressure, density });
   if (!Number.isFinite(pressure)) {

@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 import { withAssumptions, type Assumptions } from "./assumptions.js";
 import { closingLaw } from "./closing-law.js";
 import { peakOf } from "./flow-curve.js";
@@ -45,6 +46,7 @@ export function lipResponse(
 
 /** The same where the reed's mechanics are known already: all that changes while only lips and breath do. */
 export function respond(reed: ReedMechanics, at: LipState): LipResponse {
+  requireGiven(reed, "respond: reed", "what reedMechanics made");
   requireState(at);
   const { recipe, assumptions, closingPressure, resonance, tipStiffness } = reed;
   const law = closingLaw(recipe.hinging, assumptions.elbow);
@@ -74,10 +76,13 @@ export function respond(reed: ReedMechanics, at: LipState): LipResponse {
  * @example withHinging(mechanics, 1).resonance === mechanics.resonance
  */
 export function withHinging(reed: ReedMechanics, hinging: number): ReedMechanics {
+  requireGiven(reed, "withHinging: reed", "what reedMechanics made");
   return { ...reed, recipe: { ...reed.recipe, hinging } };
 }
 
-function requireState({ lip, blow }: LipState): void {
+function requireState(at: LipState): void {
+  requireGiven(at, "lipResponse: at", "an object with lip and blow, Pa");
+  const { lip, blow } = at;
   for (const [name, value] of [
     ["lip", lip],
     ["blow", blow],

@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 import { closingLaw } from "./closing-law.js";
 import type { ReedMechanics } from "./reed-mechanics.js";
 
@@ -29,6 +30,7 @@ const steps = 48;
  * Source  see `closingLaw`: lip and blowing pressure add.
  */
 export function openingCurve(reed: ReedMechanics, blow: number): OpeningCurve {
+  requireGiven(reed, "openingCurve: reed", "what reedMechanics made");
   if (!(blow >= 0 && Number.isFinite(blow))) {
     throw new RangeError(`openingCurve: blow is ${blow} Pa; allowed: a finite number from 0 on`);
   }

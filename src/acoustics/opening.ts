@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 /**
  * The area of an opening between two equal arcs (a lens).
  *
@@ -9,13 +10,9 @@
  *
  * @example openingArea({ width: 0, height: 0.001 }) → 0
  */
-export function openingArea({
-  width,
-  height,
-}: {
-  readonly width: number;
-  readonly height: number;
-}): number {
+export function openingArea(opening: { readonly width: number; readonly height: number }): number {
+  requireGiven(opening, "openingArea: opening", "an object with width and height, m");
+  const { width, height } = opening;
   for (const [name, value] of [
     ["width", width],
     ["height", height],

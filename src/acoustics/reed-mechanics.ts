@@ -1,3 +1,4 @@
+import { requireGiven } from "./require-given.js";
 import { assumed, type Assumptions } from "./assumptions.js";
 import { ritzFrequencies, sampleBeam, type SampledBeam } from "./beam.js";
 import { bladeCrossSection, type BladeRecipe } from "./blade.js";
@@ -45,6 +46,7 @@ const agreement = 1e-3;
  * Source  Euler–Bernoulli beam; arch: I of a shallow parabola, derived.
  */
 export function reedMechanics(recipe: LipRecipe, given: Assumptions = assumed): ReedMechanics {
+  requireGiven(recipe, "lipResponse: recipe", "a recipe, mm and ratios");
   requireRecipe(recipe);
   const throatArea = tubeInside(recipe, given);
   return { recipe, assumptions: given, throatArea, ...convergedAnswers(recipe, given) };

@@ -31,7 +31,7 @@ import { PageTitledEvent } from "./page-titled-event.js";
 import { newPresenting, type Presenting } from "./presenting.js";
 import { ProgressKeeper, type ProgressWish } from "./progress-keeper.js";
 import { ProgressPanel, type ProgressWishedEvent } from "./progress-panel.js";
-import { smallText } from "./small-text.js";
+import { smallText } from "../widgets/small-text.js";
 import { LessonProblems } from "./lesson-problems.js";
 
 const mostLessonBytes = 1_000_000;

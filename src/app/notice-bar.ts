@@ -26,29 +26,63 @@ export class NoticeBar extends LitElement {
         border: 1px solid var(--accent);
         border-radius: 8px;
         background: var(--card);
+        overflow-wrap: anywhere;
         box-shadow: 0 4px 16px rgb(0 0 0 / 20%);
+      }
+      .said {
+        min-width: 0;
+      }
+      .said p {
+        margin: 0;
+      }
+      /* However much there is to tell, it scrolls, and Close stays in sight. */
+      ul {
+        max-height: 30vh;
+        margin: 0.3rem 0 0;
+        padding-inline-start: 1.2rem;
+        overflow-y: auto;
+      }
+      .close {
+        flex: none;
+        align-self: start;
       }
     `,
   ];
 
-  static override properties = { words: { type: String }, text: { attribute: false } };
+  static override properties = {
+    words: { type: String },
+    details: { attribute: false },
+    text: { attribute: false },
+  };
 
   /** What it says; empty: nothing. */
   declare words: string;
+  /** What it says one by one. */
+  declare details: readonly string[];
   declare text: Catalogue;
 
   constructor() {
     super();
     this.words = "";
+    this.details = [];
     this.text = english;
   }
 
   override render() {
     if (!this.words) return nothing;
-    return html`<p class="notice" role="alert" @keydown=${this.#onKey}>
-      <span>${this.words}</span>
-      <button @click=${this.#close}>${this.text.bar.close}</button>
-    </p>`;
+    return html`<div class="notice" role="alert" @keydown=${this.#onKey}>
+      <div class="said">
+        <p>${this.words}</p>
+        ${
+          this.details.length > 0
+            ? html`<ul tabindex="0" aria-label=${this.words}>
+                ${this.details.map((detail) => html`<li>${detail}</li>`)}
+              </ul>`
+            : nothing
+        }
+      </div>
+      <button class="close" @click=${this.#close}>${this.text.bar.close}</button>
+    </div>`;
   }
 
   #onKey(event: KeyboardEvent): void {

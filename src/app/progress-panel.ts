@@ -5,7 +5,7 @@ import { look } from "../widgets/look.js";
 import { saveFile } from "../widgets/picture-file.js";
 import { calendarDay, dayName } from "./calendar-day.js";
 import type { Keeping, ProgressWish } from "./progress-keeper.js";
-import { smallText } from "./small-text.js";
+import { smallText } from "../widgets/small-text.js";
 
 const mostBytes = 5_000_000;
 

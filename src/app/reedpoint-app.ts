@@ -26,6 +26,7 @@ import { ReadingsDialog } from "./readings-dialog.js";
 import { BenchGrid } from "./bench-grid.js";
 import type { Shown } from "./bench-words.js";
 import { Pace } from "./pace.js";
+import { movesOf } from "./moves-of.js";
 import { NoticeBar } from "./notice-bar.js";
 import { Offline } from "./offline.js";
 import type { PageTitledEvent } from "./page-titled-event.js";
@@ -58,6 +59,7 @@ export class ReedpointApp extends LitElement {
     text: { attribute: false },
     state: { state: true },
     notice: { state: true },
+    details: { state: true },
     said: { state: true },
     theme: { state: true },
     pointed: { state: true },
@@ -69,6 +71,8 @@ export class ReedpointApp extends LitElement {
   declare text: Catalogue;
   declare state: BenchState;
   declare notice: string;
+  /** What the notice says one by one. */
+  declare details: readonly string[];
   declare said: string;
   declare theme: Theme;
   /** The feature at whose place the pointer or the keyboard is. */
@@ -100,6 +104,7 @@ export class ReedpointApp extends LitElement {
     super();
     this.text = english;
     this.notice = "";
+    this.details = [];
     this.said = "";
     this.theme = "auto";
     this.moves = "point";
@@ -146,7 +151,7 @@ export class ReedpointApp extends LitElement {
     const beside = this.#address.beside();
     const state = startState(this.#model, bench, momentBeside(beside, bench));
     this.state = { ...state, ...lessonsBeside(beside) };
-    if (problems.length > 0) this.notice = this.text.address.problems(problems);
+    this.#tellProblems(problems);
   }
 
   /** Back and Forward are for the way, undo is for the reed: what is on the bench stays. */
@@ -161,7 +166,13 @@ export class ReedpointApp extends LitElement {
     if (isShortAddress(code)) return this.#revisit(code);
     const { bench, problems } = decodeBench(code, this.#model, this.text);
     this.#dispatch({ type: "bench-opened", bench });
-    if (problems.length > 0) this.notice = this.text.address.problems(problems);
+    this.#tellProblems(problems);
+  }
+
+  #tellProblems(problems: readonly string[]): void {
+    if (problems.length === 0) return;
+    this.notice = this.text.address.problems;
+    this.details = problems;
   }
 
   get #code(): string {
@@ -177,8 +188,7 @@ export class ReedpointApp extends LitElement {
     const before = this.state;
     this.way = wayBetween(before, next);
     this.state = next;
-    if (next.present.bench.target !== ownTarget) this.moves = "point";
-    this.notice = "";
+    this.#forgetNotice();
     const { bench, readings, sheet } = next.present;
     const { progress, lessonFile, presenting } = next;
     const entry = (): HistoryEntry => ({
@@ -242,6 +252,7 @@ export class ReedpointApp extends LitElement {
       ></page-tabs>
       <notice-bar
         .words=${this.notice}
+        .details=${this.details}
         .text=${this.text}
         @notice-closed=${this.#closeNotice}
       ></notice-bar>
@@ -275,7 +286,7 @@ export class ReedpointApp extends LitElement {
           .worded=${worded}
           .room=${this.#page.room}
           .way=${this.way}
-          .moves=${this.moves}
+          .moves=${movesOf(this.state.present.bench, this.moves)}
           .pointed=${this.pointed}
           .text=${this.text}
         ></bench-grid>
@@ -288,8 +299,13 @@ export class ReedpointApp extends LitElement {
     this.titles = titles;
   }
 
-  #closeNotice(): void {
+  #forgetNotice(): void {
     this.notice = "";
+    this.details = [];
+  }
+
+  #closeNotice(): void {
+    this.#forgetNotice();
     this.#grid.focus();
   }
 
@@ -345,7 +361,7 @@ export class ReedpointApp extends LitElement {
     this.#dispatch(action);
     if (action.type === "reed-pinned") void this.#focusOn("bench-comparison");
     if (action.type === "reed-unpinned") void this.#focusOn("bench-drawing");
-    if (action.type === "target-set" && action.target === ownTarget) this.moves = "aim";
+    if (action.type === "target-set") this.moves = action.target === ownTarget ? "aim" : "point";
   }
 
   async #focusOn(part: string): Promise<void> {

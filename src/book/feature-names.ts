@@ -14,27 +14,43 @@ export type FeatureFinder = (
 ) => { readonly feature: Feature } | { readonly fault: Fault };
 
 /**
- * Finder of features by id, by label, or by the label without its last word (thickness, roundness, width,
- * length, height) where only one feature can be meant. Case, spaces and hyphens do not matter.
+ * Finder of features by id, by label, by the label without its last word (thickness, roundness, width, length,
+ * height) where only one feature can be meant, and by other usual names. Case, spaces and hyphens do not matter. A name
+ * that may be one of several is said to be; all names are recited once.
  *
  * Shape   a model, words for what is wrong → a function from a name to a feature, or to what is wrong with the nearest right word.
  *
- * @example featureFinder(bassoonModel, english.faults)("first wire") → the feature firstWire
+ * @example featureFinder(bassoonModel, english)("first wire") → the feature firstWire
  */
-export function featureFinder(model: ReedModel, words: Catalogue["faults"]): FeatureFinder {
+export function featureFinder(
+  model: ReedModel,
+  { faults: words, featureNames }: Pick<Catalogue, "faults" | "featureNames">,
+): FeatureFinder {
   const known = new Map<string, Feature>();
   addNames(known, model.features, ({ id }) => id);
   addNames(known, model.features, ({ label }) => label);
   addNames(known, model.features, ({ label }) => plain(label).replace(dropped, ""));
+  for (const [id, names] of Object.entries(featureNames.others))
+    for (const name of names) addNames(known, featuresOf(model, [id]), () => name);
   const labels = model.features.map(({ label }) => label);
+  let areRecited = false;
   return (name) => {
     const word = plain(name);
     const feature = known.get(word);
     if (feature) return { feature };
-    if (word === "") return { fault: words.missingFeature(labels) };
+    const several = Object.hasOwn(featureNames.several, word) ? featureNames.several[word]! : [];
+    const meant = featuresOf(model, several).map(({ label }) => label);
+    if (meant.length > 0) return { fault: words.unclearFeature(name.trim(), meant) };
     const nearest = nearestFeature(word, known);
-    return { fault: words.unknownFeature(name.trim(), labels, nearest?.label) };
+    const told = areRecited ? [] : labels;
+    areRecited ||= nearest === undefined;
+    if (word === "") return { fault: words.missingFeature(told) };
+    return { fault: words.unknownFeature(name.trim(), told, nearest?.label) };
   };
+}
+
+function featuresOf({ features }: ReedModel, ids: readonly string[]): readonly Feature[] {
+  return features.filter(({ id }) => ids.includes(id));
 }
 
 /** A name stripped to its letters and digits. */

@@ -21,6 +21,9 @@ export interface ReadingOptions {
   readonly format?: "csv" | "json" | "paste";
 }
 
+/** More is no table of a reed, and would only keep the page busy. */
+const mostLetters = 200_000;
+
 /** What an import yields. */
 export interface ImportedReadings {
   /** Every good reading, by feature, in the model's units and in the order of the text. */
@@ -48,11 +51,16 @@ export function readReadings(text: string, options: ReadingOptions): ImportedRea
   const empty = problem({ text: "", row: 1, column: 1 }, words.noReading);
   const plainText = text.replace(/^\uFEFF/, "");
   if (plainText.trim() === "") return { readings: {}, problems: [empty] };
+  if (plainText.length > mostLetters)
+    return {
+      readings: {},
+      problems: [problem({ text: "", row: 1, column: 1 }, words.tooLong(mostLetters))],
+    };
   const isJson = options.format ? options.format === "json" : /^\s*[[{]/.test(plainText);
   const table = textTable(isJson ? "" : plainText);
   const { entries, faults } = isJson ? jsonEntries(plainText, words) : tableEntries(table, words);
   const rules: EntryRules = {
-    find: featureFinder(model, words),
+    find: featureFinder(model, options.text ?? english),
     unit,
     decimalComma: isJson || table.delimiter !== ",",
     words,

@@ -61,7 +61,7 @@ export function takeEntry(
     rules.words,
   );
   if ("fault" in read) return [{ cell: unitCell, fault: read.fault }];
-  const fault = valueFault(feature, parts.value, read.unit, rules.words);
+  const fault = valueFault(feature, parts, read.unit, rules.words);
   if (fault) return [{ cell: entry.value, fault }];
   const value = read.unit ? toMillimetres(parts.value, read.unit) : parts.value;
   return { feature: feature.id, value };

@@ -1,6 +1,6 @@
 import type { Feature } from "../engine/model.js";
 import type { Catalogue, Fault } from "../reed/catalogue.js";
-import { isFarOutside } from "../reed/far-outside.js";
+import { isFarOutside, outermost } from "../reed/far-outside.js";
 import { type LengthUnit, lengthUnits, parseUnit, toMillimetres } from "../reed/units.js";
 
 /** A number with what stands behind it. */
@@ -18,6 +18,8 @@ interface ValueRules {
 /** A value cell taken apart: the number, and the unit it carries. */
 export interface ValueParts {
   readonly value: number;
+  /** The number as it was typed. */
+  readonly typed: string;
   readonly unit: string;
 }
 
@@ -26,7 +28,7 @@ export interface ValueParts {
  *
  * Shape   the text of the cell, whether a comma may be the decimal mark, words for what is wrong → number and unit text, or what is wrong.
  *
- * @example valueParts("1,09 in", { decimalComma: true, words: english.faults }) → { value: 1.09, unit: "in" }
+ * @example valueParts("1,09 in", { decimalComma: true, words: english.faults }) → { value: 1.09, typed: "1,09", unit: "in" }
  */
 export function valueParts(
   text: string,
@@ -38,7 +40,7 @@ export function valueParts(
   const value = Number(digits?.replace(",", "."));
   if (digits === undefined || !Number.isFinite(value)) return { fault: words.badNumber(cell) };
   if (digits.includes(",") && !decimalComma) return { fault: words.unclearComma(cell) };
-  return { value, unit };
+  return { value, typed: digits, unit };
 }
 
 /**
@@ -78,16 +80,18 @@ export function readingUnit(
  */
 export function valueFault(
   feature: Feature,
-  value: number,
+  { value, typed }: Pick<ValueParts, "value" | "typed">,
   unit: LengthUnit | undefined,
   words: Catalogue["faults"],
 ): Fault | undefined {
   const millimetres = unit ? toMillimetres(value, unit) : value;
-  if (value < 0 && feature.min >= 0) return words.belowZero(feature, value);
+  if (!Number.isFinite(millimetres)) return words.badNumber(typed);
+  const allowed = { ...feature, ...outermost(feature) };
+  if (value < 0 && feature.min >= 0) return words.belowZero(allowed, typed);
   if (!isFarOutside(feature, millimetres)) return undefined;
   const inModelUnit = unit === undefined || unit === "mm" ? "" : ` (${rounded(millimetres)} mm)`;
-  const shown = `${value}${unit ? ` ${unit}` : ""}${inModelUnit}`;
-  return words.farOutside(feature, shown, question(feature, value, unit, words.ask));
+  const shown = `${typed}${unit ? ` ${unit}` : ""}${inModelUnit}`;
+  return words.farOutside(allowed, shown, question(feature, value, unit, words.ask));
 }
 
 /** Asks about the most likely slip: another unit, or height and width of a roundness swapped. */

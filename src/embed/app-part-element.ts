@@ -5,10 +5,12 @@ import { english, type Catalogue } from "../reed/catalogue.js";
 import { actionOf } from "../app/action-of-event.js";
 import type { Announcement } from "../app/announcer.js";
 import type { BenchActionEvent } from "../app/bench-action-event.js";
+import { movesOf } from "../app/moves-of.js";
 import { told } from "../app/told.js";
 import type { MovesPickedEvent } from "../app/bench-options.js";
 import type { FeaturePointedEvent } from "../widgets/events.js";
 import type { FeatureId } from "../engine/model.js";
+import { ownTarget } from "../reed/new-bench.js";
 import type { Handle } from "../widgets/triangle-drag.js";
 import { BlendForm } from "./blend-form.js";
 import type { SharedReed } from "./shared-reed.js";
@@ -18,20 +20,24 @@ import { partEvents } from "./stop-inside.js";
 export class AppPartElement extends BlendForm {
   static override properties: PropertyDeclarations = {
     pointed: { state: true },
-    moves: { state: true },
+    picked: { state: true },
   };
 
   /** The feature at whose place the pointer or the keyboard is. */
   declare protected pointed: FeatureId | undefined;
   /** What clicks and keys move on the triangle. */
-  declare protected moves: Handle;
+  declare private picked: Handle;
 
   declare text: Catalogue;
 
   constructor() {
     super();
     this.text = english;
-    this.moves = "point";
+    this.picked = "point";
+  }
+
+  protected get moves(): Handle {
+    return movesOf(this.shared.state.present.bench, this.picked);
   }
 
   protected override get inner(): readonly string[] {
@@ -65,7 +71,7 @@ export class AppPartElement extends BlendForm {
         this.pointed = (event as FeaturePointedEvent).feature;
         return;
       case "moves-picked":
-        this.moves = (event as MovesPickedEvent).moves;
+        this.picked = (event as MovesPickedEvent).moves;
         return;
       case "bench-action":
         return this.takeAction((event as BenchActionEvent).action);
@@ -78,7 +84,7 @@ export class AppPartElement extends BlendForm {
     if (action.type === "page-set") return;
     this.act(action);
     if (action.type === "target-set") {
-      this.moves = action.target === "own" ? "aim" : "point";
+      this.picked = action.target === ownTarget ? "aim" : "point";
       this.tell("reed-target-picked");
     }
     if (action.type === "step-done") this.tell("reed-step-done", { step: action.step });

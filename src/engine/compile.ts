@@ -220,7 +220,7 @@ export function requireModel(model: unknown, who: string): void {
 
 /** Refuses anything but a map as `compileModel` gives it. */
 export function requireMap(map: unknown, who: string): void {
-  requireHolds(map, "features", `${who}: map`, "a map from compileModel");
+  requireHolds(map, "mapped", `${who}: map`, "a map from compileModel");
 }
 
 /** The same with values that are no object: named before the inner loops. */

@@ -166,8 +166,10 @@ export function decodeBench(
   const aim = readAim(fields.get("aim"), told);
   const pinned = readPinned(fields, model, told);
   const lesson = readLesson(fields.get("lesson"), told);
-  const done = decodeDone(fields.get("done") ?? "", (cell, allowed) =>
-    problems.push(told.words.done(cell, allowed)),
+  const done = decodeDone(
+    fields.get("done") ?? "",
+    (cell, allowed) => problems.push(told.words.done(cell, allowed)),
+    (count, most) => problems.push(told.words.doneMany(count, most)),
   );
   const reed = readName(fields.get("reed"));
   const { values, tried } = readLayers(fields, givenValues(model, { reed, done }), model, told);

@@ -1,5 +1,6 @@
 import type { Purpose } from "../engine/model.js";
 import { adviceWords } from "./advice-words.js";
+import { featureNames } from "./feature-names.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { embedWords } from "./embed-words.js";
@@ -120,14 +121,33 @@ const jsonReadings =
   'an object such as { "bladeLength": 27.7, "wings": [0.24, 0.23] }, or a list of { feature, value, unit }';
 const numberAllowed = "a number, with or without a unit behind it";
 
-/** A cell as a sentence can carry it. */
+/** A text as a sentence can carry it. */
+function cut(text: string): string {
+  return text.length > longestQuoted ? `${text.slice(0, longestQuoted - 1)}…` : text;
+}
+
 function quoted(text: string): string {
-  return `“${text.length > longestQuoted ? `${text.slice(0, longestQuoted - 1)}…` : text}”`;
+  return `“${cut(text)}”`;
 }
 
 /** A field of a link as a sentence can carry it. */
 function linkField(value: string | undefined): string {
-  return value === undefined ? "missing" : JSON.stringify(value);
+  return value === undefined ? "missing" : JSON.stringify(cut(value));
+}
+
+/** A range with how far beyond it a reading is still taken. */
+interface OutermostRange extends NamedRange {
+  readonly least: number;
+  readonly most: number;
+}
+
+function outermostWords(range: OutermostRange): string {
+  const [least, most] = [Math.max(0, range.least), range.most].map((one) => Number(one.toFixed(2)));
+  return `${rangeWords(range)}, at the very most ${least} to ${most}`;
+}
+
+function oneOf(labels: readonly string[]): string {
+  return labels.length === 0 ? "a feature as named above" : `one of ${labels.join(", ")}`;
 }
 
 function rangeWords({ min, max, unit }: NamedRange): string {
@@ -411,9 +431,16 @@ export const english = {
     none: "Nothing could be taken; what was entered before is still there.",
     problems: (count: number): string =>
       count === 1 ? "1 cell was left out:" : `${count} cells were left out:`,
+    moreProblems: (count: number): string => `… and ${count} more.`,
+    tooLarge: (file: string): string =>
+      `The file ${file} is too large for the readings of a reed; allowed: at most 200 kB.`,
+    notLoaded:
+      "The part that reads tables could not be loaded: is the connection there? Your table is still here; try again.",
     unreadable: (file: string): string =>
       `The file ${file} could not be read; allowed: a CSV or JSON text file.`,
   },
+
+  featureNames,
 
   faults: {
     message: ({ file, row, column }: CellPlace, { why, allowed, ask }: Fault): string => {
@@ -423,6 +450,10 @@ export const english = {
           : `${file}, row ${row}, column ${column}`;
       return `${place}: ${why}; ${ask === undefined ? `allowed is ${allowed}.` : `${ask}?`}`;
     },
+    tooLong: (most: number): Fault => ({
+      why: "there is more in this text than the readings of a reed",
+      allowed: `at most ${most} letters`,
+    }),
     noReading: {
       why: "there is no reading in this text",
       allowed: "rows with a feature and a value",
@@ -454,13 +485,18 @@ export const english = {
       allowed: readingColumns,
     }),
 
+    /** Without labels they have been recited before. */
     missingFeature: (labels: readonly string[]): Fault => ({
       why: "the feature is missing",
-      allowed: `one of ${labels.join(", ")}`,
+      allowed: oneOf(labels),
+    }),
+    unclearFeature: (name: string, labels: readonly string[]): Fault => ({
+      why: `${quoted(name)} may be one of several`,
+      allowed: new Intl.ListFormat("en-GB", { type: "disjunction" }).format(labels),
     }),
     unknownFeature: (name: string, labels: readonly string[], nearest?: string): Fault => ({
       why: `${quoted(name)} is no feature`,
-      allowed: `one of ${labels.join(", ")}`,
+      allowed: oneOf(labels),
       ...(nearest === undefined ? {} : { ask: `did you mean “${nearest}”` }),
     }),
 
@@ -491,13 +527,13 @@ export const english = {
       allowed: "one unit",
     }),
 
-    belowZero: (range: NamedRange, value: number): Fault => ({
-      why: `${range.label} cannot be ${value}, below 0`,
-      allowed: `${rangeWords(range)}, or a little beyond`,
+    belowZero: (range: OutermostRange, typed: string): Fault => ({
+      why: `${range.label} cannot be ${typed}, below 0`,
+      allowed: outermostWords(range),
     }),
-    farOutside: (range: NamedRange, shown: string, ask: string): Fault => ({
+    farOutside: (range: OutermostRange, shown: string, ask: string): Fault => ({
       why: `${range.label} ${shown} is far outside ${rangeWords(range)}`,
-      allowed: `${rangeWords(range)}, or a little beyond`,
+      allowed: outermostWords(range),
       ask,
     }),
     ask: {
@@ -524,29 +560,30 @@ export const english = {
     model: (found: string | undefined, allowed: string): string =>
       `model is ${linkField(found)}; allowed: "${allowed}".`,
     encoding: (field: string, found: string): string =>
-      `${field} is "${found}"; allowed: text in URL encoding.`,
+      `${field} is "${cut(found)}"; allowed: text in URL encoding.`,
     cellCount: (field: string, found: number, allowed: number): string =>
       `${field} has ${found} cells; allowed: ${allowed}, one a feature.`,
     lesson: (found: string): string =>
-      `lesson is "${found}"; allowed: the name of a lesson and a step, as in 06-shape.2.`,
+      `lesson is "${cut(found)}"; allowed: the name of a lesson and a step, as in 06-shape.2.`,
     aim: (found: string): string =>
-      `aim is "${found}"; allowed: the shares high and low in whole thousandths, together at most 1000, as in 250.510.`,
+      `aim is "${cut(found)}"; allowed: the shares high and low in whole thousandths, together at most 1000, as in 250.510.`,
     done: (found: string, allowed: readonly string[]): string =>
-      `done names "${found}"; allowed: an action and its whole units, as in thinWings-2, of ${allowed.join(", ")}.`,
+      `done names "${cut(found)}"; allowed: an action and its whole units, as in thinWings-2, of ${allowed.join(", ")}.`,
+    doneMany: (count: number, most: number): string =>
+      `done holds ${count} steps; allowed: at most ${most}.`,
     judged: (found: string, allowed: readonly string[]): string =>
-      `judged names "${found}"; allowed: a quality and its seven values in whole hundredths from 0 to 1000, as in loudest-500.400.900.600.700.700.600, of ${allowed.join(", ")}.`,
+      `judged names "${cut(found)}"; allowed: a quality and its seven values in whole hundredths from 0 to 1000, as in loudest-500.400.900.600.700.700.600, of ${allowed.join(", ")}.`,
     value: (field: string, id: string, found: string): string =>
-      `${field}, ${id} is "${found}"; allowed: whole thousandths, or _ where nothing was measured.`,
+      `${field}, ${id} is "${cut(found)}"; allowed: whole thousandths, or _ where nothing was measured.`,
     impossible: (field: string, id: string, found: number, min: number, max: number): string =>
       `${field}, ${id} is ${found}; allowed: about ${min} to ${max}.`,
     name: (field: string, found: string, allowed: readonly string[]): string =>
-      `${field} names "${found}"; allowed: ${allowed.join(", ")}.`,
-    flag: (field: string, found: string): string => `${field} is "${found}"; allowed: 1 or 0.`,
+      `${field} names "${cut(found)}"; allowed: ${allowed.join(", ")}.`,
+    flag: (field: string, found: string): string => `${field} is "${cut(found)}"; allowed: 1 or 0.`,
   },
 
   address: {
-    problems: (problems: readonly string[]): string =>
-      `Part of the link could not be read: ${problems.join(" ")}`,
+    problems: "Part of the link could not be read:",
   },
 };
 

@@ -7,6 +7,8 @@ export interface DoneStep {
   readonly amount: number;
 }
 
+const mostSteps = 400;
+
 /** What was done in one sitting, in order. */
 export type Sitting = readonly DoneStep[];
 
@@ -25,12 +27,18 @@ export function encodeDone(sittings: readonly Sitting[]): string {
  * The inverse of `encodeDone`.
  *
  * Shape   text, a function that takes what cannot be read and what was allowed → the rest.
- * Domain  any text; never throws.
+ * Domain  any text; never throws. More steps than any reed outlives are refused as a whole.
  */
 export function decodeDone(
   text: string,
   refuse: (cell: string, allowed: readonly string[]) => void,
+  refuseAll: (count: number, most: number) => void = () => {},
 ): Sitting[] {
+  const count = text.split(/[.~]/).length;
+  if (count > mostSteps) {
+    refuseAll(count, mostSteps);
+    return [];
+  }
   const known = bassoonActions.actions.map(({ id }) => id);
   const sittings = text.split("~").map((sitting) =>
     sitting.split(".").flatMap((cell) => {

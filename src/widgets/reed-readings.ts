@@ -1,11 +1,16 @@
 import { LitElement, css, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { FeatureId, ReedModel } from "../engine/model.js";
-import type { ReadingProblem } from "../book/reading-problem.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { lengthUnits, type LengthUnit } from "../reed/units.js";
 import { ReadingsTakenEvent } from "./events.js";
+import { smallText } from "./small-text.js";
 import { look } from "./look.js";
+
+/** Of a file; a reed's readings are some hundred. */
+const mostBytes = 200_000;
+/** More problems than this nobody reads. */
+const mostTold = 50;
 
 /**
  * Readings from a table: paste, choose or drop; good cells are taken, each bad one is told.
@@ -148,8 +153,9 @@ export class ReedReadings extends LitElement {
         problems.length > 0
           ? html`<p>${words.problems(problems.length)}</p>
               <ul class="problems">
-                ${problems.map((problem) => html`<li>${problem}</li>`)}
-              </ul>`
+                ${problems.slice(0, mostTold).map((problem) => html`<li>${problem}</li>`)}
+              </ul>
+              ${problems.length > mostTold ? html`<p>${words.moreProblems(problems.length - mostTold)}</p>` : nothing}`
           : nothing
       }`;
   }
@@ -192,26 +198,32 @@ export class ReedReadings extends LitElement {
   }
 
   async #takeFile(file: File): Promise<void> {
-    try {
-      await this.#take(await file.text(), file.name);
-    } catch {
-      this.outcome = { count: 0, kept: 0, problems: [this.text.readings.unreadable(file.name)] };
-    }
+    const words = this.text.readings;
+    const read = await smallText(file, mostBytes);
+    if ("fault" in read)
+      this.#refuse(
+        read.fault === "tooLarge" ? words.tooLarge(file.name) : words.unreadable(file.name),
+      );
+    else await this.#take(read.text, file.name);
+  }
+
+  #refuse(problem: string): void {
+    this.outcome = { count: 0, kept: 0, problems: [problem] };
   }
 
   /** The parser comes only when it is needed: most visits never paste. */
   async #take(text: string, file?: string): Promise<void> {
-    const { readReadings } = await import("../book/read-readings.js");
+    const parser = await import("../book/read-readings.js").catch((cause: unknown) => {
+      console.warn("Reedpoint: the part that reads tables could not be loaded.", cause);
+    });
+    if (!parser) return this.#refuse(this.text.readings.notLoaded);
     const { model, unit } = this;
     const named = file === undefined ? {} : { file };
-    const { readings, problems } = readReadings(text, { model, unit, text: this.text, ...named });
+    const rules = { model, unit, text: this.text, ...named };
+    const { readings, problems } = parser.readReadings(text, rules);
     const count = Object.keys(readings).length;
     const kept = this.kept.filter((id) => !(id in readings)).length;
-    this.outcome = {
-      count,
-      kept,
-      problems: problems.map((problem: ReadingProblem) => problem.message),
-    };
+    this.outcome = { count, kept, problems: problems.map(({ message }) => message) };
     if (count > 0) this.dispatchEvent(new ReadingsTakenEvent(readings, problems.length === 0));
   }
 }

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { readReadings } from "../../src/book/read-readings.js";
 import type { Values } from "../../src/engine/model.js";
+import { english } from "../../src/reed/catalogue.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { fromMillimetres, type LengthUnit } from "../../src/reed/units.js";
@@ -511,4 +512,84 @@ test("a unit may stand in the name of the feature, as spreadsheets have it", () 
   expect(readings["tipWidth"]![0]).toBeCloseTo(15.24, 10);
   expect(readings["heart"]![0]).toBeCloseTo(0.4445, 10);
   expect(readings["throatWidth"]).toEqual([8.5]);
+});
+
+describe("names that people use", () => {
+  // Trade usage, common practice, no source.
+  test.each([
+    ["Hinge", "hinging"],
+    ["Hinges", "hinging"],
+    ["tip opening", "openingHeight"],
+    ["2nd wire", "secondWire"],
+    ["wire 1", "firstWire"],
+    ["collar", "bladeLength"],
+    ["Tip", "tip"],
+  ])("“%s” is %s", (name, id) => {
+    const { min, max } = bassoonModel.features.find((one) => one.id === id)!;
+    expect(Object.keys(read(`${name}\t${(min + max) / 2}`).readings)).toEqual([id]);
+  });
+
+  test("every name that the app prints for a feature is read as that feature", () => {
+    const { drawing, featureNames } = english;
+    const printed: (readonly [string, string])[] = [
+      ...bassoonModel.features.map(({ id, label }) => [label, id] as const),
+      ...Object.entries(drawing.parts).map(([id, name]) => [name, id] as const),
+      [drawing.opening, "openingHeight"],
+      [drawing.wire("first"), "firstWire"],
+      [drawing.wire("second"), "secondWire"],
+      ...Object.entries(featureNames.others).flatMap(([id, names]) =>
+        names.map((name) => [name, id] as const),
+      ),
+    ];
+    for (const [name, id] of printed) {
+      const { min, max } = bassoonModel.features.find((one) => one.id === id)!;
+      const { readings, problems } = read(`${name}\t${(min + max) / 2}`);
+      expect({ name, to: Object.keys(readings), problems }).toEqual({
+        name,
+        to: [id],
+        problems: [],
+      });
+    }
+  });
+
+  test("a name that may be one of two says which", () => {
+    expect(read("opening,1.1").problems[0]?.message).toBe(
+      "Row 1, column 1: “opening” may be one of several; allowed is Opening height or Opening width.",
+    );
+  });
+
+  test("all names are recited once, not once a row", () => {
+    const { problems } = read("zzzzqq,1\nxxxxqq,2\nyyyyqq,3");
+    const told = problems.filter(({ message }) => message.includes("Blade length"));
+    expect(told).toHaveLength(1);
+    expect(problems[2]?.message).toBe(
+      "Row 3, column 1: “yyyyqq” is no feature; allowed is a feature as named above.",
+    );
+  });
+});
+
+describe("what is told of a number", () => {
+  test("is the number as it was typed, and how far beyond the range a reading is taken", () => {
+    const { problems } = read("back rise;-0,10\nblade length;99,50");
+    expect(problems[0]?.message).toContain(
+      "Back rise cannot be -0,10, below 0; allowed is 0 to 0.34 mm, at the very most 0 to 0.68",
+    );
+    expect(problems[1]?.message).toContain("Blade length 99,50 mm is far outside 24.5 to 30.5 mm");
+  });
+
+  test("is never that it is infinite", () => {
+    const { problems } = read("tip;1e308 in\nspine;1e400");
+    expect(problems).toHaveLength(2);
+    for (const { message } of problems) expect(message).not.toContain("Infinity");
+  });
+
+  test("a text longer than any table of a reed is refused at once", () => {
+    const before = performance.now();
+    const { readings, problems } = read("qqqq,1\n".repeat(200_000));
+    expect(readings).toEqual({});
+    expect(problems.map(({ message }) => message)).toEqual([
+      "Row 1, column 1: there is more in this text than the readings of a reed; allowed is at most 200000 letters.",
+    ]);
+    expect(performance.now() - before).toBeLessThan(1000);
+  });
 });

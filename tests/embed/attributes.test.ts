@@ -335,3 +335,22 @@ describe("a bench that is a picture", () => {
     expect(element.shadowRoot!.querySelectorAll("reed-shares, .tools")).toHaveLength(0);
   });
 });
+
+test("undo away from one's own target moves the point again, not a target that is gone", async () => {
+  const element = document.createElement("reed-bench") as Public;
+  document.body.append(element);
+  await settled(element);
+  const triangle = () =>
+    element.shadowRoot!.querySelector("bench-place") as LitElement & { moves: string };
+  const ask = (action: object) => {
+    const event = new Event("bench-action", { bubbles: true, composed: true });
+    triangle().dispatchEvent(Object.assign(event, { action }));
+  };
+  ask({ type: "target-set", target: "own" });
+  await settled(element);
+  expect(triangle().moves).toBe("aim");
+  ask({ type: "undo" });
+  await settled(element);
+  expect(element.shared.state.present.bench.target).toBe("");
+  expect(triangle().moves).toBe("point");
+});

@@ -349,6 +349,13 @@ describe("a broken field is told, and the rest is kept", () => {
     expect(bench.target).toBe("");
   });
 
+  test("more steps than any reed outlives are refused at once, and the rest is kept", () => {
+    const many = Array.from({ length: 80_000 }, () => "thinWings-2").join(".");
+    const { bench, problems } = decode(withField("done", many));
+    expect(problems).toEqual(["done holds 80000 steps; allowed: at most 400."]);
+    expect(bench).toEqual(reed);
+  });
+
   test("every broken field is told at once", () => {
     const text = `v=1&model=bassoon&unit=cubit&finished=yes&locked=bore&values=${cells(0, "x")}`;
     expect(decode(text).problems).toHaveLength(4);
