@@ -3,7 +3,8 @@
 import { readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { tightStyle } from "./tight-templates.mjs";
 
-const escaped = (text) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
+const escaped = (text) =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 
 function readExample(path) {
   const [, about, code] = /^<!-- (.*?) -->\n(.*)$/s.exec(readFileSync(path, "utf8"));

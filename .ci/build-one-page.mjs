@@ -38,6 +38,7 @@ export async function buildOnePage(root) {
   const code = insidePage(await appAsScript(root));
   const style = tightStyle(readFileSync(`${root}src/app/page.css`, "utf8"));
   const page = readFileSync(`${root}index.html`, "utf8")
+    .replace(/<title>.*<\/title>/, "<title>Reedpoint in one file</title>")
     .replace(
       / *<link rel="stylesheet"[^>]*>\n/,
       () =>

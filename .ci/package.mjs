@@ -19,28 +19,35 @@ const load = async (file) =>
 /** Stops with what is wrong, where, and what is allowed. */
 class Refusal extends Error {}
 
+/** What is asked for, or a refusal with everything that is wrong about it. */
 function readArguments() {
-  try {
-    return parseArgs({
-      allowPositionals: true,
-      options: {
-        scorm: { type: "string", default: "1.2" },
-        mastery: { type: "string" },
-        out: { type: "string" },
-      },
-    });
-  } catch (error) {
-    throw new Refusal(`${error.message}\n${usage}`);
-  }
+  const options = {
+    scorm: { type: "string" },
+    mastery: { type: "string" },
+    out: { type: "string" },
+    help: { type: "boolean", short: "h" },
+  };
+  const { values, positionals } = parseArgs({ allowPositionals: true, strict: false, options });
+  if (values.help) return { isHelp: true };
+  const wrong = Object.entries(values).flatMap(([name, value]) =>
+    wrongOption(name, value, options),
+  );
+  if (positionals.length === 0) wrong.push("No lesson is named.");
+  if (wrong.length > 0) throw new Refusal([...wrong, usage].join("\n"));
+  const { scorm: edition = "1.2", mastery, out } = values;
+  const order = mastery === undefined ? { edition } : { edition, mastery: Number(mastery) };
+  return { order, out, names: positionals };
 }
 
-function orderOf({ scorm, mastery }) {
-  if (scorm !== "1.2" && scorm !== "2004")
-    throw new Refusal(`--scorm is “${scorm}”; allowed is 1.2 or 2004.`);
-  if (mastery === undefined) return { edition: scorm };
-  if (!/^(100|\d{1,2})$/.test(mastery))
-    throw new Refusal(`--mastery is “${mastery}”; allowed is a whole number from 0 to 100.`);
-  return { edition: scorm, mastery: Number(mastery) };
+function wrongOption(name, value, options) {
+  if (!Object.hasOwn(options, name))
+    return [`--${name} is no option; allowed are --scorm, --mastery, --out and --help.`];
+  if (typeof value !== "string") return [`--${name} wants a value.`];
+  if (name === "scorm" && value !== "1.2" && value !== "2004")
+    return [`--scorm is “${value}”; allowed is 1.2 or 2004.`];
+  if (name === "mastery" && !/^(100|\d{1,2})$/.test(value))
+    return [`--mastery is “${value}”; allowed is a whole number from 0 to 100.`];
+  return [];
 }
 
 /** Names of the shipped lessons with their files. */
@@ -97,13 +104,15 @@ function write(file, zip) {
 }
 
 async function makePackage() {
-  const { values, positionals } = readArguments();
-  const order = orderOf(values);
-  if (positionals.length === 0) throw new Refusal(`No lesson is named.\n${usage}`);
-  const lessons = await readLessons(positionals);
+  const { isHelp, order, out, names } = readArguments();
+  if (isHelp) {
+    console.log(usage);
+    return;
+  }
+  const lessons = await readLessons(names);
   const { packageFiles, packageName, zipped } = await load("scorm/lesson-package.ts");
   const zip = zipped(packageFiles(lessons, order, await playerFiles(root)));
-  const file = values.out ?? packageName(lessons, order.edition);
+  const file = out ?? packageName(lessons, order.edition);
   write(file, zip);
   const bar = order.mastery === undefined ? "" : `, pass mark ${order.mastery}`;
   const titles = lessons.map(({ title }) => `“${title}”`).join(", ");

@@ -87,7 +87,6 @@ export class BenchOptions extends LitElement {
         width: 1.1rem;
         height: 1.1rem;
         margin: 0;
-        accent-color: var(--accent);
       }
       .hint {
         flex-basis: 100%;

@@ -2,10 +2,15 @@ import { html, nothing, type LitElement } from "lit";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { define } from "../widgets/define.js";
 import type { BenchHeader } from "./bench-header.js";
+import type { BenchState } from "./bench-state.js";
 import type { Shown } from "./bench-words.js";
 
 /** The app, as far as it is needed to hand its state to somebody. */
-type App = LitElement & { readonly text: Catalogue; notice: string };
+type App = LitElement & {
+  readonly text: Catalogue;
+  readonly state: BenchState;
+  notice: string;
+};
 
 /** Hands the bench out: as a link, as a page of one file, as lines for another page. What makes them comes when asked for. */
 export class HandOut {
@@ -31,8 +36,10 @@ export class HandOut {
   readonly savePage = async (): Promise<void> => {
     try {
       const code = this.#link().split("#")[1]!;
-      await (await import("./one-page.js")).savePage(document, code);
-    } catch {
+      const { reed } = this.#app.state.present.bench;
+      await (await import("./one-page.js")).savePage(document, code, reed);
+    } catch (cause) {
+      console.warn("Reedpoint: the page could not be saved.", cause);
       this.#app.notice = this.#app.text.bar.pageFailed;
     }
   };

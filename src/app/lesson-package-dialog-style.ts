@@ -39,7 +39,6 @@ export const lessonPackageDialogStyle = css`
     min-height: 2rem;
   }
   input[type="radio"] {
-    accent-color: var(--accent);
   }
   input[type="text"] {
     width: 4.5rem;

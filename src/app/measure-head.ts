@@ -40,7 +40,6 @@ export class MeasureHead extends LitElement {
       }
       progress {
         width: 9rem;
-        accent-color: var(--accent);
       }
       .jump {
         display: flex;

@@ -56,7 +56,6 @@ export class MeasureLook extends LitElement {
         width: 1.35rem;
         height: 1.35rem;
         margin: 0;
-        accent-color: var(--accent);
       }
       .help {
         margin: 0;

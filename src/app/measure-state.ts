@@ -39,7 +39,6 @@ export class MeasureState extends LitElement {
         width: 1.35rem;
         height: 1.35rem;
         margin: 0;
-        accent-color: var(--accent);
       }
       .mixed {
         max-width: 34rem;

@@ -1,3 +1,5 @@
+import { isDemo } from "../reed/demo-reeds.js";
+import { calendarDay, dayName } from "./calendar-day.js";
 import { saveFile } from "../widgets/picture-file.js";
 import { stateInside, stateMark } from "./state-inside.js";
 
@@ -24,9 +26,15 @@ async function templateBeside(page: Document): Promise<string> {
   return answer.text();
 }
 
+/** What a saved page is called: after a demo reed or the day. Nobody's name is in the name of a file. */
+export function pageName(reed: string, day: string): string {
+  const name = isDemo(reed) ? `-${reed.toLowerCase()}` : "";
+  return `reedpoint${name}-${day}.html`;
+}
+
 /** Saves the whole product with a state inside as one file, which opens from a disk. */
-export async function savePage(page: Document, code: string): Promise<void> {
+export async function savePage(page: Document, code: string, reed: string): Promise<void> {
   const source = stateInside(page) === undefined ? await templateBeside(page) : ownSource(page);
-  // Nobody's name is in the name of a file.
-  saveFile(new Blob([withState(source, code)], { type: "text/html" }), "reedpoint.html");
+  const name = pageName(reed, dayName(calendarDay(new Date())));
+  saveFile(new Blob([withState(source, code)], { type: "text/html" }), name);
 }

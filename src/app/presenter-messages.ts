@@ -81,9 +81,26 @@ export function readEnvelope(
   return isSound ? (data as unknown as Envelope) : undefined;
 }
 
-/** Whether something has the shape of a slide, as far as it is looked at. */
+/** Whether something has the shape of a slide, as far as what is shown of it is concerned. */
 export function isSlide(slide: unknown): slide is Slide {
-  return isRecord(slide) && isRecord(slide["view"]) && Array.isArray(slide["view"]["blocks"]);
+  if (!isRecord(slide) || !isRecord(slide["view"])) return false;
+  const { title, steps, unit, blank, type, view } = slide;
+  const { step, title: stepTitle, blocks } = view as Readonly<Record<string, unknown>>;
+  return (
+    typeof title === "string" &&
+    isCount(steps) &&
+    typeof unit === "string" &&
+    typeof blank === "boolean" &&
+    Number.isFinite(type) &&
+    isCount(step) &&
+    typeof stepTitle === "string" &&
+    Array.isArray(blocks) &&
+    blocks.every((block: unknown) => isRecord(block) && typeof block["kind"] === "string")
+  );
+}
+
+function isCount(value: unknown): boolean {
+  return Number.isInteger(value) && (value as number) >= 0;
 }
 
 /** Whether a message is newer than the last one that was taken. */

@@ -43,7 +43,6 @@ export class ProgressPanel extends LitElement {
       input[type="checkbox"] {
         width: 1.25rem;
         height: 1.25rem;
-        accent-color: var(--accent);
       }
       input[type="file"] {
         display: none;

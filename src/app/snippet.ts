@@ -110,7 +110,7 @@ export function frameAddress(
 
 function frameSnippet(bench: Bench, model: ReedModel, how: Embedding): string {
   const address = escaped(frameAddress(bench, model, how));
-  return `<iframe data-reedpoint sandbox="allow-scripts" title="${escaped(how.says)}" width="100%" height="700" src="${address}"></iframe>
+  return `<iframe data-reedpoint sandbox="allow-scripts" title="${escaped(how.says)}" width="640" height="700" style="width: 100%" src="${address}"></iframe>
 <script src="${escaped(how.folder)}elements/reed-frame.js"></script>\n`;
 }
 

@@ -1,3 +1,4 @@
+import { inSentence } from "../reed/in-sentence.js";
 import type { ReedModel } from "../engine/model.js";
 import type { Bench } from "../reed/bench.js";
 import type { Catalogue } from "../reed/catalogue.js";
@@ -12,7 +13,7 @@ export function stoppedLine(
 ): string {
   if (stoppedBy.length === 0) return "";
   const name = (id: string): string =>
-    model.features.find((one) => one.id === id)!.label.toLowerCase();
+    inSentence(model.features.find((one) => one.id === id)!.label);
   const held = stoppedBy.filter((id) => locked.includes(id)).map(name);
   const limits = stoppedBy.filter((id) => !locked.includes(id)).map(name);
   const short = limits.length > 4 ? [...limits.slice(0, 3), words.more(limits.length - 3)] : limits;

@@ -1,5 +1,6 @@
 import type { Feature, ReedModel } from "../engine/model.js";
-import type { Catalogue, Fault } from "../reed/catalogue.js";
+import type { ReadingWords } from "../reed/reading-catalogue.js";
+import type { Fault } from "../reed/reading-words.js";
 import { editDistance } from "../reed/edit-distance.js";
 
 /** Words at the end of a label that people leave out. */
@@ -20,11 +21,11 @@ export type FeatureFinder = (
  *
  * Shape   a model, words for what is wrong → a function from a name to a feature, or to what is wrong with the nearest right word.
  *
- * @example featureFinder(bassoonModel, english)("first wire") → the feature firstWire
+ * @example featureFinder(bassoonModel, readingWords)("first wire") → the feature firstWire
  */
 export function featureFinder(
   model: ReedModel,
-  { faults: words, featureNames }: Pick<Catalogue, "faults" | "featureNames">,
+  { faults: words, featureNames }: Pick<ReadingWords, "faults" | "featureNames">,
 ): FeatureFinder {
   const known = new Map<string, Feature>();
   addNames(known, model.features, ({ id }) => id);

@@ -1,4 +1,5 @@
-import type { Catalogue, Fault } from "../reed/catalogue.js";
+import type { ReadingWords } from "../reed/reading-catalogue.js";
+import type { Fault } from "../reed/reading-words.js";
 import { field, isKeyed } from "../reed/unknown-field.js";
 import { type LengthUnit, parseUnit } from "../reed/units.js";
 import type { CellFault, ReadingEntry } from "./reading-entry.js";
@@ -16,7 +17,7 @@ export interface FoundEntries {
  *
  * Shape   any text, words for what is wrong → entries and faults; rows count the keys or items from 1, columns are keys.
  */
-export function jsonEntries(text: string, words: Catalogue["faults"]): FoundEntries {
+export function jsonEntries(text: string, words: ReadingWords["faults"]): FoundEntries {
   const whole: Cell = { text, row: 1, column: 1 };
   let json: unknown;
   try {
@@ -50,7 +51,7 @@ export function jsonEntries(text: string, words: Catalogue["faults"]): FoundEntr
 /** The unit that the file states for all of its readings. */
 function readUnit(
   json: unknown,
-  words: Catalogue["faults"],
+  words: ReadingWords["faults"],
 ): {
   readonly known: LengthUnit | undefined;
   readonly faults: CellFault[];
@@ -82,7 +83,7 @@ function itemEntries(
   item: unknown,
   row: number,
   unit: LengthUnit | undefined,
-  words: Catalogue["faults"],
+  words: ReadingWords["faults"],
 ): FoundEntries {
   if (!isKeyed(item)) {
     const text = cellText(item);

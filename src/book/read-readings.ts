@@ -1,5 +1,7 @@
 import type { FeatureId, ReedModel } from "../engine/model.js";
-import { english, type Catalogue, type Fault } from "../reed/catalogue.js";
+import { english, type Catalogue } from "../reed/catalogue.js";
+import { readingWordsOf } from "../reed/reading-catalogue.js";
+import type { Fault } from "../reed/reading-words.js";
 import type { LengthUnit } from "../reed/units.js";
 import { featureFinder } from "./feature-names.js";
 import { jsonEntries } from "./json-entries.js";
@@ -45,7 +47,9 @@ export interface ImportedReadings {
  * @example readReadings("Heart thickness\t17 thou", { model: bassoonModel, unit: "mm" }).readings → { heart: [0.4318] }
  */
 export function readReadings(text: string, options: ReadingOptions): ImportedReadings {
-  const { model, unit, file, text: { faults: words } = english } = options;
+  const { model, unit, file } = options;
+  const said = readingWordsOf(options.text ?? english);
+  const { faults: words } = said;
   const problem = (cell: Cell, fault: Fault): ReadingProblem =>
     cellProblem(cell, fault, words, file);
   const empty = problem({ text: "", row: 1, column: 1 }, words.noReading);
@@ -60,7 +64,7 @@ export function readReadings(text: string, options: ReadingOptions): ImportedRea
   const table = textTable(isJson ? "" : plainText);
   const { entries, faults } = isJson ? jsonEntries(plainText, words) : tableEntries(table, words);
   const rules: EntryRules = {
-    find: featureFinder(model, options.text ?? english),
+    find: featureFinder(model, said),
     unit,
     decimalComma: isJson || table.delimiter !== ",",
     words,

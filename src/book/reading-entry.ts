@@ -1,5 +1,6 @@
 import type { FeatureId } from "../engine/model.js";
-import type { Catalogue, Fault } from "../reed/catalogue.js";
+import type { ReadingWords } from "../reed/reading-catalogue.js";
+import type { Fault } from "../reed/reading-words.js";
 import { type LengthUnit, parseUnit, toMillimetres } from "../reed/units.js";
 import type { FeatureFinder } from "./feature-names.js";
 import type { Cell } from "./reading-problem.js";
@@ -32,7 +33,7 @@ export interface EntryRules {
   readonly unit: LengthUnit;
   readonly decimalComma: boolean;
   /** What is said of a cell that cannot be taken over. */
-  readonly words: Catalogue["faults"];
+  readonly words: ReadingWords["faults"];
 }
 
 /**

@@ -1,4 +1,5 @@
-import type { Catalogue, Fault } from "../reed/catalogue.js";
+import type { ReadingWords } from "../reed/reading-catalogue.js";
+import type { Fault } from "../reed/reading-words.js";
 
 /** One cell of an import that could not be taken over. */
 export interface ReadingProblem {
@@ -26,13 +27,13 @@ export interface Cell {
 /**
  * A problem with its sentence.
  *
- * @example cellProblem({ text: "x", row: 2, column: 1 }, { why: "“x” is no number", allowed: "a number" }, english.faults).message
+ * @example cellProblem({ text: "x", row: 2, column: 1 }, { why: "“x” is no number", allowed: "a number" }, readingWords.faults).message
  *   → "Row 2, column 1: “x” is no number; allowed is a number."
  */
 export function cellProblem(
   { text, row, column }: Cell,
   fault: Fault,
-  words: Catalogue["faults"],
+  words: ReadingWords["faults"],
   file?: string,
 ): ReadingProblem {
   const { allowed } = fault;

@@ -1,5 +1,6 @@
 import type { Feature } from "../engine/model.js";
-import type { Catalogue, Fault } from "../reed/catalogue.js";
+import type { ReadingWords } from "../reed/reading-catalogue.js";
+import type { Fault } from "../reed/reading-words.js";
 import { isFarOutside, outermost } from "../reed/far-outside.js";
 import { type LengthUnit, lengthUnits, parseUnit, toMillimetres } from "../reed/units.js";
 
@@ -12,7 +13,7 @@ const unitless = /^(?:|-|–|—|1|ratio|0\s*[-–]\s*1)$/i;
 /** How a value cell is to be read, and what is said of one that cannot be. */
 interface ValueRules {
   readonly decimalComma: boolean;
-  readonly words: Catalogue["faults"];
+  readonly words: ReadingWords["faults"];
 }
 
 /** A value cell taken apart: the number, and the unit it carries. */
@@ -28,7 +29,7 @@ export interface ValueParts {
  *
  * Shape   the text of the cell, whether a comma may be the decimal mark, words for what is wrong → number and unit text, or what is wrong.
  *
- * @example valueParts("1,09 in", { decimalComma: true, words: english.faults }) → { value: 1.09, typed: "1,09", unit: "in" }
+ * @example valueParts("1,09 in", { decimalComma: true, words: readingWords.faults }) → { value: 1.09, typed: "1,09", unit: "in" }
  */
 export function valueParts(
   text: string,
@@ -53,7 +54,7 @@ export function readingUnit(
   feature: Feature,
   texts: readonly string[],
   otherwise: LengthUnit,
-  words: Catalogue["faults"],
+  words: ReadingWords["faults"],
 ): { readonly unit: LengthUnit | undefined } | { readonly fault: Fault } {
   const written = texts.map((text) => text.trim()).filter((text) => text !== "");
   if (feature.unit !== "mm") {
@@ -82,7 +83,7 @@ export function valueFault(
   feature: Feature,
   { value, typed }: Pick<ValueParts, "value" | "typed">,
   unit: LengthUnit | undefined,
-  words: Catalogue["faults"],
+  words: ReadingWords["faults"],
 ): Fault | undefined {
   const millimetres = unit ? toMillimetres(value, unit) : value;
   if (!Number.isFinite(millimetres)) return words.badNumber(typed);
@@ -99,7 +100,7 @@ function question(
   feature: Feature,
   value: number,
   unit: LengthUnit | undefined,
-  ask: Catalogue["faults"]["ask"],
+  ask: ReadingWords["faults"]["ask"],
 ): string {
   const fits = (candidate: number): boolean => candidate >= feature.min && candidate <= feature.max;
   if (unit === undefined) {

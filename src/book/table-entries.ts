@@ -1,4 +1,4 @@
-import type { Catalogue } from "../reed/catalogue.js";
+import type { ReadingWords } from "../reed/reading-catalogue.js";
 import { type LengthUnit, parseUnit } from "../reed/units.js";
 import { plain } from "./feature-names.js";
 import type { CellFault, ReadingEntry } from "./reading-entry.js";
@@ -24,7 +24,7 @@ const usualColumns: Columns = { feature: 0, value: 1, unit: 2, hasHeader: false 
  */
 export function tableEntries(
   { rows }: TextTable,
-  words: Catalogue["faults"],
+  words: ReadingWords["faults"],
 ): { entries: ReadingEntry[]; faults: CellFault[] } {
   const [first, ...others] = rows;
   const faults: CellFault[] = [];
@@ -38,7 +38,7 @@ export function tableEntries(
 
 /** Where faults go, and the words for them. */
 interface Telling {
-  readonly words: Catalogue["faults"];
+  readonly words: ReadingWords["faults"];
   readonly faults: CellFault[];
 }
 

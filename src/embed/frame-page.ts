@@ -5,29 +5,13 @@ import { bassoonModel } from "../reed/bassoon.js";
 import { decodeBench, encodeBench } from "../reed/bench.js";
 import * as elements from "./elements-with-a-reed.js";
 import type { EmbeddedReed } from "./embedded-reed.js";
+import { frameElement } from "./frame-element.js";
 import { talkWithPageAround } from "./frame-talk.js";
 import { warnOnce } from "./warn-once.js";
 
 void elements;
 
-const shows: Readonly<Record<string, string>> = {
-  bench: "reed-bench",
-  triangle: "reed-triangle",
-  lamp: "reed-lamp",
-  lip: "reed-lip",
-  "stand-ins": "reed-stand-ins",
-  plan: "reed-plan",
-};
-
 const asked = new URLSearchParams(window.location.search);
-
-/** What the address asks for by name; else the page that its state was on. */
-function nameOf(page: string): string {
-  const show = asked.get("show");
-  if (show !== null && !Object.hasOwn(shows, show))
-    warnOnce(`show: “${show}” is not known; allowed: ${Object.keys(shows).join(", ")}`);
-  return shows[show ?? page] ?? shows[page] ?? "reed-bench";
-}
 
 function codeOf(element: EmbeddedReed): string {
   return encodeBench(element.shared.state.present.bench, bassoonModel);
@@ -37,7 +21,7 @@ function codeOf(element: EmbeddedReed): string {
 async function open(code: string): Promise<void> {
   const { bench, problems } = decodeBench(code || "v=1&model=bassoon", bassoonModel);
   for (const problem of problems) warnOnce(problem);
-  const name = nameOf(bench.page);
+  const name = frameElement(asked.get("show"), bench.page);
   let element = document.querySelector<EmbeddedReed>(name);
   if (!element) {
     element = document.createElement(name) as EmbeddedReed;

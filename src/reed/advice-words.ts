@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import type { Obstacle } from "../engine/plan-obstacle.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
 import type { Purpose } from "../engine/model.js";
@@ -107,7 +108,7 @@ export const adviceWords = {
     /** "a first wire rounder by 0.04". */
     change: (id: string, label: string, more: boolean, by: string): string => {
       const words = compared[id];
-      if (!words) return `${more ? "more" : "less"} ${label.toLowerCase()}, by ${by}`;
+      if (!words) return `${more ? "more" : "less"} ${inSentence(label)}, by ${by}`;
       return `${words.noun} ${more ? words.more : words.less} by ${by}`;
     },
     feature: (change: string, like: number, leftover: string, possible: string): string =>
@@ -139,7 +140,7 @@ export const adviceWords = {
     byEffect: (id: string, label: string, more: boolean): ByEffect => {
       const words = byEffects[id];
       if (words) return { verb: more ? words.more : words.less, object: words.object };
-      return { verb: more ? "raises" : "lowers", object: label.toLowerCase() };
+      return { verb: more ? "raises" : "lowers", object: inSentence(label) };
     },
     /** Why the same thing comes twice, once near the top and once farther down. */
     difference: (change: string, label: string, effects: readonly ByEffect[]): string =>
@@ -156,7 +157,7 @@ export const adviceWords = {
       fewest: "Fewest moves",
       gentlest: "Gentlest on the cane",
     } as Readonly<Record<PlanKind, string>>,
-    target: (id: string, label: string): string => targetsInSentence[id] ?? label.toLowerCase(),
+    target: (id: string, label: string): string => targetsInSentence[id] ?? inSentence(label),
     there: (target: string): string =>
       `It lies in the zone for ${target} already: leave it alone, and play.`,
     reached: (moves: number, target: string): string =>
@@ -241,7 +242,7 @@ export const adviceWords = {
 
   qualities: {
     title: "Gains and costs",
-    name: (id: string, label: string): string => qualitiesInSentence[id] ?? label.toLowerCase(),
+    name: (id: string, label: string): string => qualitiesInSentence[id] ?? inSentence(label),
     degree: (difference: number): string => {
       const size = Math.abs(difference);
       if (size < 0.25) return "the same";
@@ -267,8 +268,7 @@ export const adviceWords = {
     title: "Trouble?",
     choose: "What is wrong?",
     cause: (id: string, label: string, more: boolean): string =>
-      likelyNames[id]?.[more ? "more" : "less"] ??
-      `${more ? "more" : "less"} ${label.toLowerCase()}`,
+      likelyNames[id]?.[more ? "more" : "less"] ?? `${more ? "more" : "less"} ${inSentence(label)}`,
     here: (causes: readonly string[]): string =>
       `On this reed it may come from ${orList.format(causes)}.`,
     also: (causes: readonly string[]): string => `Look, too, whether ${orList.format(causes)}.`,

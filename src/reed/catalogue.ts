@@ -1,6 +1,6 @@
+import { inSentence } from "./in-sentence.js";
 import type { Purpose } from "../engine/model.js";
 import { adviceWords } from "./advice-words.js";
-import { featureNames } from "./feature-names.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { embedWords } from "./embed-words.js";
@@ -13,28 +13,6 @@ export type Phrase = string | { readonly purpose: Purpose; readonly words: strin
 
 /** A sentence as pieces. */
 export type Sentence = readonly Phrase[];
-
-/** What is wrong with a cell: why in a clause, what may stand there, and a question where a slip is likely. */
-export interface Fault {
-  readonly why: string;
-  readonly allowed: string;
-  readonly ask?: string;
-}
-
-/** Where in a text a cell stands; the file only if it has a name. */
-interface CellPlace {
-  readonly file: string | undefined;
-  readonly row: number;
-  readonly column: number | string;
-}
-
-/** What a value is held against: lengths in mm, ratios and judgements bare. */
-interface NamedRange {
-  readonly label: string;
-  readonly min: number;
-  readonly max: number;
-  readonly unit: string;
-}
 
 /** How a feature is spoken of when it has less or more than the all-round reed. */
 interface FeatureWords {
@@ -103,7 +81,7 @@ function sentence(parts: TemplateStringsArray, ...slots: readonly Phrase[]): Sen
 function spoken(id: string, label: string, more: boolean): string {
   const words = featureWords[id];
   if (words) return more ? words.more : words.less;
-  return `${more ? "more" : "less"} ${label.toLowerCase()}`;
+  return `${more ? "more" : "less"} ${inSentence(label)}`;
 }
 
 /** "short blade" → "a short blade"; plurals and uncountables stand alone. */
@@ -115,43 +93,14 @@ function withArticle(id: string, words: string): string {
 
 const longestQuoted = 40;
 
-const lengthUnits = "mm, in or thou";
-const readingColumns = "the columns feature, value and, if need be, unit";
-const jsonReadings =
-  'an object such as { "bladeLength": 27.7, "wings": [0.24, 0.23] }, or a list of { feature, value, unit }';
-const numberAllowed = "a number, with or without a unit behind it";
-
 /** A text as a sentence can carry it. */
 function cut(text: string): string {
   return text.length > longestQuoted ? `${text.slice(0, longestQuoted - 1)}…` : text;
 }
 
-function quoted(text: string): string {
-  return `“${cut(text)}”`;
-}
-
 /** A field of a link as a sentence can carry it. */
 function linkField(value: string | undefined): string {
   return value === undefined ? "missing" : JSON.stringify(cut(value));
-}
-
-/** A range with how far beyond it a reading is still taken. */
-interface OutermostRange extends NamedRange {
-  readonly least: number;
-  readonly most: number;
-}
-
-function outermostWords(range: OutermostRange): string {
-  const [least, most] = [Math.max(0, range.least), range.most].map((one) => Number(one.toFixed(2)));
-  return `${rangeWords(range)}, at the very most ${least} to ${most}`;
-}
-
-function oneOf(labels: readonly string[]): string {
-  return labels.length === 0 ? "a feature as named above" : `one of ${labels.join(", ")}`;
-}
-
-function rangeWords({ min, max, unit }: NamedRange): string {
-  return `${min} to ${max}${unit === "mm" ? " mm" : ""}`;
 }
 
 /** Every word that the screens say in English: one catalogue a language. */
@@ -293,7 +242,7 @@ export const english = {
     title: "Recipe",
     ratios: "Ratios",
     allRoundMark: (value: string): string => `all-round value ${value}`,
-    lock: (label: string): string => `Lock ${label.toLowerCase()}`,
+    lock: (label: string): string => `Lock ${inSentence(label)}`,
     notMeasured: "not measured",
     locked: "locked",
     forget: (label: string): string => `${label}: mark as not measured`,
@@ -438,112 +387,6 @@ export const english = {
       "The part that reads tables could not be loaded: is the connection there? Your table is still here; try again.",
     unreadable: (file: string): string =>
       `The file ${file} could not be read; allowed: a CSV or JSON text file.`,
-  },
-
-  featureNames,
-
-  faults: {
-    message: ({ file, row, column }: CellPlace, { why, allowed, ask }: Fault): string => {
-      const place =
-        file === undefined
-          ? `Row ${row}, column ${column}`
-          : `${file}, row ${row}, column ${column}`;
-      return `${place}: ${why}; ${ask === undefined ? `allowed is ${allowed}.` : `${ask}?`}`;
-    },
-    tooLong: (most: number): Fault => ({
-      why: "there is more in this text than the readings of a reed",
-      allowed: `at most ${most} letters`,
-    }),
-    noReading: {
-      why: "there is no reading in this text",
-      allowed: "rows with a feature and a value",
-    },
-
-    badJson: (text: string): Fault => ({
-      why: `${quoted(text)} is no valid JSON`,
-      allowed: jsonReadings,
-    }),
-    emptyJson: (text: string): Fault => ({
-      why: `${quoted(text)} holds no readings`,
-      allowed: jsonReadings,
-    }),
-    badJsonItem: (text: string): Fault => ({
-      why: `${quoted(text)} is no reading`,
-      allowed: jsonReadings,
-    }),
-
-    missingColumn: (column: "feature" | "value"): Fault => ({
-      why: `the header names no column “${column}”`,
-      allowed: readingColumns,
-    }),
-    loneCell: (text: string): Fault => ({
-      why: `${quoted(text)} stands alone in its row`,
-      allowed: `${readingColumns}, parted by tab, semicolon or comma`,
-    }),
-    extraCell: (text: string): Fault => ({
-      why: `${quoted(text)} is one column too many`,
-      allowed: readingColumns,
-    }),
-
-    /** Without labels they have been recited before. */
-    missingFeature: (labels: readonly string[]): Fault => ({
-      why: "the feature is missing",
-      allowed: oneOf(labels),
-    }),
-    unclearFeature: (name: string, labels: readonly string[]): Fault => ({
-      why: `${quoted(name)} may be one of several`,
-      allowed: new Intl.ListFormat("en-GB", { type: "disjunction" }).format(labels),
-    }),
-    unknownFeature: (name: string, labels: readonly string[], nearest?: string): Fault => ({
-      why: `${quoted(name)} is no feature`,
-      allowed: oneOf(labels),
-      ...(nearest === undefined ? {} : { ask: `did you mean “${nearest}”` }),
-    }),
-
-    missingValue: { why: "the value is missing", allowed: numberAllowed },
-    badNumber: (text: string): Fault => ({
-      why: `${quoted(text)} is no number`,
-      allowed: numberAllowed,
-    }),
-    unclearComma: (text: string): Fault => ({
-      why: `the comma in ${quoted(text)} may be a decimal mark or part the thousands`,
-      allowed: "a decimal point, or a decimal comma with a tab or semicolon between the columns",
-    }),
-
-    unknownUnit: (text: string): Fault => ({
-      why: `${quoted(text)} is no unit of length`,
-      allowed: lengthUnits,
-    }),
-    digitsForUnit: (text: string): Fault => ({
-      why: `${quoted(text)} is no unit of length (a decimal comma needs a tab or semicolon between the columns)`,
-      allowed: lengthUnits,
-    }),
-    strayUnit: (label: string, text: string): Fault => ({
-      why: `${label} has no unit, but ${quoted(text)} is given`,
-      allowed: "no unit",
-    }),
-    twoUnits: (units: readonly string[]): Fault => ({
-      why: `the value says ${units.join(", but the unit column ")}`,
-      allowed: "one unit",
-    }),
-
-    belowZero: (range: OutermostRange, typed: string): Fault => ({
-      why: `${range.label} cannot be ${typed}, below 0`,
-      allowed: outermostWords(range),
-    }),
-    farOutside: (range: OutermostRange, shown: string, ask: string): Fault => ({
-      why: `${range.label} ${shown} is far outside ${rangeWords(range)}`,
-      allowed: outermostWords(range),
-      ask,
-    }),
-    ask: {
-      swapped: (upsideDown: string): string => `were height and width swapped (${upsideDown})`,
-      misread: "is it read rightly",
-      unit: "is the unit right",
-      millimetres: (value: number): string => `is the unit right, for ${value} mm would fit`,
-      otherUnit: (value: number, unit: string, millimetres: string): string =>
-        `is the unit right, for ${value} ${unit} would be ${millimetres} mm`,
-    },
   },
 
   ...comparisonWords,

@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import type { Purpose } from "../engine/model.js";
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
@@ -49,7 +50,7 @@ export const comparisonWords = {
     pinned: (name: string): string => `Pinned: ${name}`,
     target: (part: string): string =>
       `Zone for ${part}, centre of a circle of radius 0.08 in shares`,
-    pull: (label: string): string => `Pull of ${label.toLowerCase()}, in percentage points`,
+    pull: (label: string): string => `Pull of ${inSentence(label)}, in percentage points`,
     pullMove: "moves by",
     reach: (kind: "easy" | "full"): string =>
       `Reach with ${kind === "easy" ? "easy amounts" : "all that is possible"}, from … to`,

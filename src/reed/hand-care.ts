@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import type { Action, FeatureId } from "../engine/model.js";
 import { readingsAfter } from "../engine/plan-notes.js";
 import { isClip } from "../engine/sitting-rules.js";
@@ -73,5 +74,5 @@ export function cautionText(
 
 /** A feature inside a sentence: "tip thickness". */
 export function nameOf(id: FeatureId, { map }: Spoken): string {
-  return (map.model.features.find((one) => one.id === id)?.label ?? id).toLowerCase();
+  return inSentence(map.model.features.find((one) => one.id === id)?.label ?? id);
 }

@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import type { Purpose } from "../engine/model.js";
 import { compared, purposes } from "./advice-terms.js";
 
@@ -111,7 +112,7 @@ export const lessonFeedbackWords = {
     awayFrom: (purpose: Purpose): string => `It has too much ${shortNames[purpose]} above all.`,
     move: (id: string, label: string, more: boolean): string => {
       const words = compared[id];
-      if (!words) return `${more ? "More" : "Less"} ${label.toLowerCase()} helps most.`;
+      if (!words) return `${more ? "More" : "Less"} ${inSentence(label)} helps most.`;
       const noun = words.noun.replace(/^an? /, "");
       return `The ${noun} ${more ? words.more : words.less}: that helps most.`;
     },

@@ -12,7 +12,7 @@ const signed = new Intl.NumberFormat("en-GB", {
 
 /** A value of a file as a sentence can carry it. */
 function shownValue(value: unknown): string {
-  const text = JSON.stringify(value) ?? typeof value;
+  const text = value === undefined ? "missing" : (JSON.stringify(value) ?? typeof value);
   return text.length > 60 ? `${text.slice(0, 59)}…` : text;
 }
 

@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import { wireWords } from "./wire-words.js";
 import type { FeatureId } from "../engine/model.js";
 import type { Place } from "./places.js";
@@ -199,7 +200,7 @@ export const measureWords = {
     unit: (typed: string, value: string, unit: string): string =>
       `${typed} is far off. Read in ${unit}, it is ${value}.`,
     otherFeature: (typed: string, label: string): string =>
-      `${typed} looks like the ${label.toLowerCase()}.`,
+      `${typed} looks like the ${inSentence(label)}.`,
     upsideDown: (typed: string, value: string): string =>
       `${typed} would be a wire upside down. With height and width the other way round it is ${value}.`,
     riseItself: (value: string): string => `Is ${value} the rise itself, not the thickness?`,
@@ -227,7 +228,7 @@ export const measureWords = {
     gapWiderThanTip:
       "The opening is wider than the gap of this tip can be: one of the two is misread.",
     centreThinnerThanSide: (centre: string, side: string): string =>
-      `${centre} is not thicker than ${side.toLowerCase()}: were the places changed over?`,
+      `${centre} is not thicker than ${inSentence(side)}: were the places changed over?`,
     thinsBackwards: "The blade thins backwards, from heart to spine: were the places changed over?",
     unevenQuarters: (label: string, spread: string, most: string): string =>
       `${label}: the four differ by ${spread}${most ? `; thickest at the ${most}` : ""}. Even them first; the mean hides it.`,
@@ -236,7 +237,7 @@ export const measureWords = {
     collarsDiffer: (spread: string): string =>
       `The two collars differ by ${spread}: the mean is used; mend them with the file.`,
     firstRounderThanSecond: "The first wire is rounder than the second: read both once more.",
-    goTo: (label: string): string => `To ${label.toLowerCase()}`,
+    goTo: (label: string): string => `To ${inSentence(label)}`,
   },
 
   summary: {
@@ -247,7 +248,7 @@ export const measureWords = {
     notMeasured: "not measured",
     onlyExpected: "expected after the last step, not read",
     suggestion: (label: string): string =>
-      `The next most useful reading is ${label.toLowerCase()}: it tightens the place most.`,
+      `The next most useful reading is ${inSentence(label)}: it tightens the place most.`,
     complete: "Everything is measured.",
     more: "More readings are needed before the reed has a place.",
     toBench: "To the bench",
@@ -255,7 +256,7 @@ export const measureWords = {
     workedNone: "nothing",
     workedGo: "Read again what it touched",
     workedExplain: (labels: readonly string[]): string =>
-      `To be read again: ${list.format(labels.map((label) => label.toLowerCase()))}. The old values stand as a guide.`,
+      `To be read again: ${list.format(labels.map((label) => inSentence(label)))}. The old values stand as a guide.`,
     printBlank: "Print a blank sheet",
     printFilled: "Print this sheet",
   },

@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import { wireWords } from "./wire-words.js";
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
@@ -18,7 +19,7 @@ const thicknesses = new Set(["heart", "wings", "spine", "rails", "tip"]);
 /** Labels and remarks around stand-ins, plan, qualities and trouble on the screen: English. */
 export const planPageWords = {
   standIns: {
-    ask: (label: string): string => `Stand-ins for ${label.toLowerCase()}`,
+    ask: (label: string): string => `Stand-ins for ${inSentence(label)}`,
     hint: "Press a name to read how to measure it, and for its stand-ins.",
     close: "Close stand-ins",
     mode: "What for",
@@ -152,7 +153,7 @@ export const planPageWords = {
     playFirst: "Play it. Only if the trouble is still there, go on.",
     allTheSame: "If it is sound and read rightly: what usually helps",
     held: (labels: readonly string[]): string =>
-      `Held by a lock, so not proposed: ${list.format(labels.map((label) => label.toLowerCase()))}.`,
+      `Held by a lock, so not proposed: ${list.format(labels.map((label) => inSentence(label)))}.`,
     /** Where the plan has steps, too: how the two go together. */
     andPlan: (part: string): string =>
       `This is for the trouble alone; the steps of the plan are toward ${part}. Do not do both at once: see to the trouble first, with the amounts here. Then the plan is worked out anew from the new readings.`,

@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import { centreBlend } from "../engine/blend.js";
 import type { BlendMap } from "../engine/compile.js";
 import type { FeatureId, Purpose, ReedModel, Values } from "../engine/model.js";
@@ -43,7 +44,7 @@ export function describeReed(
   if (measured.length === 0) return words.nothing;
   if (!place)
     return words.cannotPlace(
-      measured.map((one, i) => (i === 0 ? one.label : one.label.toLowerCase())),
+      measured.map((one, i) => (i === 0 ? one.label : inSentence(one.label))),
     );
   const { map, placed } = place;
   const told = pulls(map, values).map((pull) => toldPull(model, values, pull));
@@ -53,9 +54,7 @@ export function describeReed(
     whyPart(told, placed, words),
     ...(placed.mismatch > mismatchLeast && severalFarOut(told) ? [words.cancels] : []),
     ...(doubt > doubtLeast ? [words.tooFew] : []),
-    ...(missing.length > 0
-      ? [words.unmeasured(missing.map((one) => one.label.toLowerCase()))]
-      : []),
+    ...(missing.length > 0 ? [words.unmeasured(missing.map((one) => inSentence(one.label)))] : []),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { inSentence } from "./in-sentence.js";
 import type { Values } from "../engine/model.js";
 import { likelyCauses } from "./likely-causes.js";
 import type { Spoken } from "./stand-in-sentences.js";
@@ -34,7 +35,7 @@ function causeSentences(symptom: Symptom, values: Values, { map, words }: Spoken
     ...(here.length > 0 ? [trouble.here(here)] : []),
     ...(here.length === 0 && unknown.length < causes.length ? [trouble.notHere] : []),
     ...(unknown.length > 0
-      ? [trouble.unmeasured(unknown.map(({ what }) => label(what).toLowerCase()))]
+      ? [trouble.unmeasured(unknown.map(({ what }) => inSentence(label(what))))]
       : []),
     ...(symptom.otherCauses.length > 0 ? [trouble.also(symptom.otherCauses)] : []),
   ];

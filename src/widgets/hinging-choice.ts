@@ -56,7 +56,6 @@ export class HingingChoice extends LitElement {
         width: 1.25rem;
         height: 1.25rem;
         margin: 0;
-        accent-color: var(--accent);
       }
       path {
         fill: none;

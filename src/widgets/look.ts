@@ -95,6 +95,10 @@ export const look = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
+  input,
+  progress {
+    accent-color: var(--accent);
+  }
   input[type="range"] {
     appearance: none;
     width: 100%;

@@ -1,3 +1,4 @@
+import { inSentence } from "../reed/in-sentence.js";
 import { LitElement, css, html, nothing } from "lit";
 import type { RecipeDifference } from "../engine/differences.js";
 import type { FeatureId, Purpose, ReedModel, Values } from "../engine/model.js";
@@ -178,7 +179,7 @@ export class ReedComparison extends LitElement {
       ${
         onlyOne.length > 0
           ? html`<p class="soft">
-              ${words.onlyOne(onlyOne.map((id) => this.#label(id).toLowerCase()))}
+              ${words.onlyOne(onlyOne.map((id) => inSentence(this.#label(id))))}
             </p>`
           : nothing
       }`;

@@ -119,7 +119,6 @@ export const reedDrawingStyle = css`
     width: 1.1rem;
     height: 1.1rem;
     margin: 0;
-    accent-color: var(--accent);
   }
   @media (forced-colors: active) {
     text {

@@ -1,3 +1,4 @@
+import { inSentence } from "../reed/in-sentence.js";
 import { LitElement, html, nothing, svg, type PropertyValues, type SVGTemplateResult } from "lit";
 import { bladeThickness, bladeWidth, type BladeRecipe } from "../acoustics/blade.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
@@ -107,7 +108,7 @@ export class ReedDrawing extends LitElement {
       ${
         missing.length > 0 && !this.crop
           ? html`<p class="soft">
-              ${text.drawing.filledIn(missing.map(({ label }) => label.toLowerCase()))}
+              ${text.drawing.filledIn(missing.map(({ label }) => inSentence(label)))}
             </p>`
           : nothing
       }
@@ -155,7 +156,7 @@ export class ReedDrawing extends LitElement {
   get description(): string {
     const parts = this.model.features
       .filter(({ id }) => this.values[id] !== undefined)
-      .map(({ id, label }) => `${label.toLowerCase()} ${this.#shown(id, this.values[id]!)}`);
+      .map(({ id, label }) => `${inSentence(label)} ${this.#shown(id, this.values[id]!)}`);
     return this.text.drawing.describe(parts);
   }
 

@@ -27,7 +27,6 @@ export const lipTradeStyle = css`
     width: 1.15rem;
     height: 1.15rem;
     margin: 0;
-    accent-color: var(--accent);
   }
   table {
     width: 100%;

@@ -1,3 +1,4 @@
+import { inSentence } from "../reed/in-sentence.js";
 import { LitElement, html, nothing } from "lit";
 import { withAssumptions, type Assumptions } from "../acoustics/assumptions.js";
 import type { LipState } from "../acoustics/lip-presets.js";
@@ -141,7 +142,7 @@ export class ReedLip extends LitElement {
   #remarks(shown: Shown | undefined) {
     const { panel } = this.text.lip;
     const missing = filledIn(this.model, this.mine.values).map((id) =>
-      this.model.features.find((one) => one.id === id)!.label.toLowerCase(),
+      inSentence(this.model.features.find((one) => one.id === id)!.label),
     );
     return html`${missing.length > 0 ? html`<p class="soft">${panel.filledIn(missing)}</p>` : nothing}
     ${

@@ -120,6 +120,7 @@ export class ReedShares extends LitElement {
           step="1"
           aria-label=${text.shares.field(text.corners[id])}
           @change=${(event: Event) => this.#enter(k, event)}
+          @keydown=${this.#onFieldKey}
         />
         %</span
       >`;
@@ -156,6 +157,11 @@ export class ReedShares extends LitElement {
     if (Number.isFinite(field.valueAsNumber)) this.#ask(k, event);
     else this.requestUpdate(); // an empty field takes the present share back
     this.#end();
+  }
+
+  /** Escape takes what was typed and not entered back. */
+  #onFieldKey({ key }: KeyboardEvent): void {
+    if (key === "Escape") this.requestUpdate();
   }
 
   #end(): void {

@@ -54,6 +54,8 @@ describe("messages between two windows", () => {
     [{ ...sound, reedpoint: 1 }],
     [{ ...sound, number: 0.5 }],
     [{ ...sound, message: { kind: "slide" } }],
+    [{ ...sound, message: { kind: "slide", slide: { view: { blocks: [] } } } }],
+    [{ ...sound, message: { kind: "slide", slide: { title: "a", view: { blocks: [null] } } } }],
     [{ ...sound, message: { kind: "key", key: "next" } }],
   ])("of another pair, end or shape are none: %o", (data) => {
     expect(readEnvelope(sound, "12", "presenter")).toBe(sound);

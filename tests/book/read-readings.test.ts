@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { readReadings } from "../../src/book/read-readings.js";
 import type { Values } from "../../src/engine/model.js";
 import { english } from "../../src/reed/catalogue.js";
+import { featureNames } from "../../src/reed/feature-names.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
 import { fromMillimetres, type LengthUnit } from "../../src/reed/units.js";
@@ -530,7 +531,7 @@ describe("names that people use", () => {
   });
 
   test("every name that the app prints for a feature is read as that feature", () => {
-    const { drawing, featureNames } = english;
+    const { drawing } = english;
     const printed: (readonly [string, string])[] = [
       ...bassoonModel.features.map(({ id, label }) => [label, id] as const),
       ...Object.entries(drawing.parts).map(([id, name]) => [name, id] as const),

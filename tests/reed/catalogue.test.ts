@@ -3,6 +3,7 @@ import { readReadings } from "../../src/book/read-readings.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { decodeBench } from "../../src/reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../../src/reed/catalogue.js";
+import { readingWords } from "../../src/reed/reading-words.js";
 import { describeReed } from "../../src/reed/sentence.js";
 
 /** A catalogue in which every word is marked: what comes back unmarked did not come from it. */
@@ -20,7 +21,7 @@ test("problems of a pasted table are told in the words of the catalogue that is 
   const { problems } = readReadings("heart\tthick\nBark\t3\nspine\t17", {
     model: bassoonModel,
     unit: "mm",
-    text: other,
+    text: { ...other, faults: marked(readingWords.faults) },
   });
   expect(problems).toHaveLength(3);
   for (const { message } of problems) expect(message).toContain("«");

@@ -72,6 +72,15 @@ test("the README's commands do what it says", () => {
   expect(existsSync(join(folder, "course.zip"))).toBe(true);
 }, 30_000);
 
+test("help tells how it is called, and everything wrong about a call is told at once", () => {
+  const help = run("--help");
+  expect([help.status, help.stdout]).toEqual([0, expect.stringMatching(/^npm run package -- /)]);
+  const { status, stderr } = run("--scorm", "3", "--mastery", "x", "--colour");
+  expect(status).toBe(1);
+  for (const part of ["--scorm is “3”", "--mastery is “x”", "--colour is no option", "No lesson"])
+    expect(stderr).toContain(part);
+});
+
 test("lessons with problems are refused with all of them, each with its place", () => {
   const { status, stdout, stderr } = run(own, broken, "--out", "b.zip");
   expect([status, stdout]).toEqual([1, ""]);
