@@ -75,8 +75,8 @@ export class BenchStandIns extends LitElement {
         ${
           this.stays
             ? nothing
-            : html`<button aria-label=${words.close} title=${words.close} @click=${this.#close}>
-                ×
+            : html`<button title=${words.close} @click=${this.#close}>
+                <span aria-hidden="true">×</span>
               </button>`
         }
       </div>
@@ -131,9 +131,18 @@ export class BenchStandIns extends LitElement {
   #kept() {
     const kept = keptDeed(this.state, this.text);
     if (!kept) return nothing;
-    return html`<div class="kept" tabindex="-1">
-      <p>${this.text.planPage.standIns.keptDeed(kept.deed)}</p>
-      ${careParts(kept.care, true, this.text)}
+    return html`<div
+      class="kept"
+      tabindex="-1"
+      role="group"
+      aria-labelledby="deed"
+      aria-describedby="keptCare"
+    >
+      <p id="deed">${this.text.planPage.standIns.keptDeed(kept.deed)}</p>
+      <div id="keptCare">
+        ${careParts(kept.care, true, this.text)}
+        <p>${this.text.advice.plan.ownRules}</p>
+      </div>
     </div>`;
   }
 
@@ -223,9 +232,12 @@ export class BenchStandIns extends LitElement {
   #offer(what: string, { words: said, changes, hand, care }: Offer) {
     const words = this.text.advice.standIns;
     const on = trialOf(this.state)?.what === what;
+    const id = what.replaceAll(" ", "-");
     return html`<li class=${on ? "on" : ""} data-what=${what}>
-      <p>${said}</p>
-      ${care ? careParts(care, on, this.text) : nothing}
+      <div id=${id}>
+        <p>${said}</p>
+        ${care ? careParts(care, on, this.text) : nothing}
+      </div>
       ${
         on
           ? html`<div class="pair">
@@ -235,7 +247,7 @@ export class BenchStandIns extends LitElement {
           : changes.length > 0
             ? html`<button
                 class="try"
-                aria-label=${this.text.planPage.standIns.tryIt(said)}
+                aria-describedby=${id}
                 @click=${() => this.#try(what, changes)}
               >
                 ${words.try}

@@ -23,7 +23,8 @@ export class HandOut {
     try {
       await navigator.clipboard.writeText(this.#link());
       this.#app.notice = bar.linkCopied;
-    } catch {
+    } catch (cause) {
+      console.warn("Reedpoint: the link could not be copied", cause);
       this.#app.notice = bar.linkFailed;
     }
   };
@@ -32,7 +33,8 @@ export class HandOut {
     try {
       const code = this.#link().split("#")[1]!;
       await (await import("./one-page.js")).savePage(document, code);
-    } catch {
+    } catch (cause) {
+      console.warn("Reedpoint: the page could not be saved", cause);
       this.#app.notice = this.#app.text.bar.pageFailed;
     }
   };
@@ -41,7 +43,8 @@ export class HandOut {
     try {
       define("embed-dialog", (await import("./embed-dialog.js")).EmbedDialog);
       this.#show(true);
-    } catch {
+    } catch (cause) {
+      console.warn("Reedpoint: a part could not be loaded", cause);
       this.#app.notice = this.#app.text.pages.failed;
     }
   };

@@ -6,6 +6,7 @@ import type { DoneStep } from "../reed/done-steps.js";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { gainsAt } from "../reed/gains.js";
 import { targetOf } from "../reed/targets.js";
+import { sharesText } from "../widgets/shares-text.js";
 import type { AdviceAction } from "./advice-state.js";
 import type { BenchState } from "./bench-state.js";
 import { judgedQualities } from "./plan-view.js";
@@ -37,9 +38,11 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
     case "stand-ins-asked":
       return action.request ? (standInList(state, text)?.sentence ?? "") : "";
     case "stand-in-tried":
-      return words.standIns.nowTried(`${offerText(state, action.what, text)} ${said()}`);
+      // What is tried, with its caution, describes the button that was pressed.
+      return words.standIns.nowTried(sharesOf(state, text));
     case "trial-kept":
-      return keptText(state, text);
+      // What is to be done by hand gets the focus, and is read there with its caution.
+      return keptDeed(state, text) ? "" : words.standIns.nowKept;
     case "trial-ended":
       return words.standIns.nowBack;
     case "step-done":
@@ -59,21 +62,9 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
   }
 }
 
-/** The words of the line that is tried: two lines may bring the reed to places that are told alike. */
-function offerText(state: BenchState, what: string, text: Catalogue): string {
-  const list = standInList(state, text);
-  const offers = list ? [...list.hands, ...list.features, ...list.pairs] : [];
-  const offer = offers.find(({ id }) => what.endsWith(` ${id}`));
-  if (!offer) return "";
-  return offer.care ? `${offer.words} ${offer.care.undo} ${offer.care.caution}` : offer.words;
-}
-
-function keptText(state: BenchState, text: Catalogue): string {
-  const kept = keptDeed(state, text);
-  const words = text.planPage.standIns;
-  if (!kept) return words.nowKept;
-  const { how, caution, undo } = kept.care;
-  return `${words.keptDeed(kept.deed)} ${how} ${undo} ${caution} ${text.advice.plan.ownRules}`;
+function sharesOf(state: BenchState, text: Catalogue): string {
+  const { placed } = viewBench(state, text);
+  return placed ? sharesText(placed.blend, text) : "";
 }
 
 /** What a quality is now, where the reed lies and in the middle. */

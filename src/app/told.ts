@@ -1,11 +1,11 @@
+import type { Blend } from "../engine/blend.js";
+import { sharesText } from "../widgets/shares-text.js";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { targetOf } from "../reed/targets.js";
 import type { BenchAction, BenchState } from "./bench-state.js";
 import { viewBench } from "./bench-view.js";
 import { toldAdvice } from "./told-advice.js";
 import { targetLine } from "./target-line.js";
-
-const order = ["high", "low", "loud"] as const;
 
 /**
  * What a screen reader hears of an action: of a target how far it is, of a moved point its shares and the sentence,
@@ -14,8 +14,7 @@ const order = ["high", "low", "loud"] as const;
 export function told(state: BenchState, action: BenchAction, text: Catalogue): string {
   const { bench } = state.present;
   const { placed, sentence, doubt = 0, comparison } = viewBench(state, text);
-  const shares = (blend: readonly number[]): string =>
-    text.shares.all(order.map((id, k) => ({ id, share: text.percent(blend[k]!) })));
+  const shares = (blend: Blend): string => sharesText(blend, text);
   switch (action.type) {
     case "target-set":
     case "aim-moved": {

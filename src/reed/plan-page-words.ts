@@ -48,7 +48,6 @@ export const planPageWords = {
     keptDeed: (deed: string): string => `Kept on the bench. On the reed itself: ${deed}.`,
     playAgain: "Play it before anything else is done.",
     nowBack: "The reed is as it was.",
-    tryIt: (words: string): string => `Try: ${words}`,
     unmeasured: "What was not measured or is locked is never proposed.",
   },
 

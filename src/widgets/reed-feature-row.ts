@@ -202,19 +202,13 @@ export class ReedFeatureRow extends LitElement {
     return html`<button
         class="icon lock"
         aria-pressed=${this.locked}
-        aria-label=${text.recipe.lock(feature.label)}
         title=${text.recipe.lock(feature.label)}
         @click=${this.#onLock}
       >
         ${lockPicture(this.locked)}
       </button>
-      <button
-        class="icon forget"
-        aria-label=${text.recipe.forget(feature.label)}
-        title=${text.recipe.forget(feature.label)}
-        @click=${this.#forget}
-      >
-        ×
+      <button class="icon forget" title=${text.recipe.forget(feature.label)} @click=${this.#forget}>
+        <span aria-hidden="true">×</span>
       </button>`;
   }
 
