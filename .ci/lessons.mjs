@@ -9,6 +9,7 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 const load = async (file) =>
   (await runnerImport(`${root}src/${file}`, { configFile: false })).module;
 const { parseLesson, checkLesson } = await load("lib/lesson.ts");
+const { choiceRemarks } = await load("lesson/choice-remarks.ts");
 const { isExercise } = await load("lesson/lesson.ts");
 const { bassoonModel, bassoonActions } = await load("reed/bassoon.ts");
 const { lessonWords } = await load("reed/lesson-words.ts");
@@ -30,7 +31,10 @@ function read(file) {
   }
 }
 
-/** Prints a lesson's line and its problems; how many there are. */
+/** The lessons that could be read. */
+const lessons = [];
+
+/** Prints a lesson's line, its problems and remarks; how many problems there are. */
 function tell(path) {
   const file = relative(process.cwd(), path);
   const text = read(path);
@@ -46,9 +50,13 @@ function tell(path) {
   );
   for (const { message } of problems.toSorted((a, b) => a.line - b.line || a.column - b.column))
     console.log(`  ${message}`);
+  if (lesson) lessons.push(lesson);
+  for (const remark of choiceRemarks(lesson ? [lesson] : [])) console.log(`  ${remark}`);
   return problems.length;
 }
 
 const named = process.argv.slice(2);
 const counts = (named.length > 0 ? named : shippedLessons()).map(tell);
+const remarks = lessons.length > 1 ? choiceRemarks(lessons) : [];
+if (remarks.length > 0) console.log([lessonWords.remarks.together, ...remarks].join("\n  "));
 process.exitCode = counts.some((count) => count > 0) ? 1 : 0;

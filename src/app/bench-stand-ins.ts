@@ -87,8 +87,8 @@ export class BenchStandIns extends LitElement {
         ${
           this.stays
             ? nothing
-            : html`<button aria-label=${words.close} title=${words.close} @click=${this.#close}>
-                ×
+            : html`<button title=${words.close} @click=${this.#close}>
+                <span aria-hidden="true">×</span>
               </button>`
         }
       </div>
@@ -225,9 +225,12 @@ export class BenchStandIns extends LitElement {
   #offer(what: string, { words: said, changes, hand, care }: Offer) {
     const words = this.text.advice.standIns;
     const on = trialOf(this.state)?.what === what;
+    const id = what.replaceAll(" ", "-");
     return html`<li class=${on ? "on" : ""} data-what=${what}>
-      <p>${said}</p>
-      ${care ? careParts(care, on, this.text) : nothing}
+      <div id=${id}>
+        <p>${said}</p>
+        ${care ? careParts(care, on, this.text) : nothing}
+      </div>
       ${
         on
           ? html`${this.doing && hand ? this.#form(hand) : nothing}
@@ -244,7 +247,7 @@ export class BenchStandIns extends LitElement {
           : changes.length > 0
             ? html`<button
                 class="try"
-                aria-label=${this.text.planPage.standIns.tryIt(said)}
+                aria-describedby=${id}
                 @click=${() => this.#try(what, changes)}
               >
                 ${words.try}

@@ -10,7 +10,7 @@ export interface DeviceStore {
   readonly isLasting: boolean;
   /** What is kept under a key; undefined when nothing is. */
   read(key: string): Promise<unknown>;
-  /** Writes what becomes of what is there now; two pages at once do not overwrite each other. */
+  /** Writes what becomes of what is there now; two pages at once do not overwrite each other. Throws what `become` throws. */
   change(key: string, become: (kept: unknown) => unknown): Promise<void>;
   /** Erases everything, the database itself too. */
   erase(): Promise<void>;
@@ -55,7 +55,8 @@ export async function makeStore(news: StoreNews): Promise<DeviceStore> {
     const database = await openLasting(news);
     askToStay();
     return new KeptStore(database, news);
-  } catch {
+  } catch (cause) {
+    console.warn("Reedpoint: the browser refuses to keep anything", cause);
     return new KeptStore(undefined, news);
   }
 }
@@ -96,16 +97,25 @@ class KeptStore implements DeviceStore {
   async read(key: string): Promise<unknown> {
     try {
       return this.#database ? await this.#database.get(storeName, key) : this.#memory.get(key);
-    } catch {
-      return this.#refused().get(key);
+    } catch (cause) {
+      return this.#refused(cause).get(key);
     }
   }
 
   async change(key: string, become: (kept: unknown) => unknown): Promise<void> {
+    let isOwners = false;
+    const work = (kept: unknown): unknown => {
+      isOwners = true;
+      const next = become(kept);
+      isOwners = false;
+      return next;
+    };
     try {
-      if (this.#database) return await changeIn(this.#database, key, become);
-    } catch {
-      this.#refused();
+      if (this.#database) return await changeIn(this.#database, key, work);
+    } catch (cause) {
+      // What the owner does wrong is no refusal of the browser's.
+      if (isOwners) throw cause;
+      this.#refused(cause);
     }
     this.#memory.set(key, become(this.#memory.get(key)));
   }
@@ -121,7 +131,8 @@ class KeptStore implements DeviceStore {
     }
   }
 
-  #refused(): Map<string, unknown> {
+  #refused(cause: unknown): Map<string, unknown> {
+    console.warn("Reedpoint: the browser refuses to keep anything", cause);
     const isNews = this.#database !== undefined;
     this.#database = undefined;
     if (isNews) this.#news.onRefused();

@@ -28,7 +28,8 @@ export class HandOut {
     try {
       await navigator.clipboard.writeText(this.#link());
       this.#app.notice = bar.linkCopied;
-    } catch {
+    } catch (cause) {
+      console.warn("Reedpoint: the link could not be copied", cause);
       this.#app.notice = bar.linkFailed;
     }
   };
@@ -48,7 +49,8 @@ export class HandOut {
     try {
       define("embed-dialog", (await import("./embed-dialog.js")).EmbedDialog);
       this.#show(true);
-    } catch {
+    } catch (cause) {
+      console.warn("Reedpoint: a part could not be loaded", cause);
       this.#app.notice = this.#app.text.pages.failed;
     }
   };

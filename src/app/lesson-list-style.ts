@@ -24,7 +24,6 @@ export const lessonListStyle = css`
     margin: 0;
     padding: 0;
     list-style: none;
-    counter-reset: lesson;
   }
   .lesson {
     display: grid;
@@ -36,14 +35,10 @@ export const lessonListStyle = css`
     border-color: var(--rule);
     border-radius: 10px;
     text-align: start;
-    counter-increment: lesson;
   }
   .lesson strong {
     font-family: var(--serif);
     font-size: 1.0625rem;
-  }
-  .lesson strong::before {
-    content: counter(lesson) ". ";
   }
   .lesson .soft {
     margin: 0;

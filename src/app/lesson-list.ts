@@ -50,7 +50,7 @@ export class LessonList extends LitElement {
       <p class="soft">${words.explain}</p>
       ${this.#review()}
       <ol class="lessons">
-        ${shippedLessons.map((head) => html`<li>${this.#card(head)}</li>`)}
+        ${shippedLessons.map((head, k) => html`<li>${this.#card(head, k + 1)}</li>`)}
       </ol>`;
   }
 
@@ -67,7 +67,7 @@ export class LessonList extends LitElement {
     </section>`;
   }
 
-  #card(head: LessonHead & { readonly id: string }) {
+  #card(head: LessonHead & { readonly id: string }, number: number) {
     const words = this.text.lessons;
     const exercises = Object.values(this.progress.runs[head.id]?.exercises ?? {});
     const done = exercises.filter(({ locked }) => locked).length;
@@ -75,7 +75,7 @@ export class LessonList extends LitElement {
       class="lesson"
       @click=${() => this.dispatchEvent(new LessonPickedEvent(head.id, head.title))}
     >
-      <strong>${head.title}</strong>
+      <strong>${number}. ${head.title}</strong>
       <span>${head.goal}</span>
       ${head.features ? html`<span class="soft">${words.counts(this.#labels(head.features))}</span>` : nothing}
       <span class="soft"
@@ -92,6 +92,6 @@ export class LessonList extends LitElement {
   }
 
   override focus(): void {
-    this.renderRoot.querySelector<HTMLElement>("h2")?.focus();
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>("h2")?.focus());
   }
 }

@@ -4,6 +4,7 @@ import type { ReedModel } from "../engine/model.js";
 import { lessonMap } from "../lesson/exercise-reed.js";
 import type { Lesson } from "../lesson/lesson.js";
 import type { LessonState } from "../lesson/lesson-state.js";
+import { safeProse } from "../lesson/safe-prose.js";
 import { stepView } from "../lesson/lesson-view.js";
 import { bassoonActions } from "../reed/bassoon.js";
 import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
@@ -208,7 +209,7 @@ export class LessonPresenter extends LitElement {
         <h3 id="notes">${words.notes}</h3>
         ${
           notes.length > 0
-            ? notes.map((note) => html`<div class="note">${unsafeHTML(note)}</div>`)
+            ? notes.map((note) => html`<div class="note">${unsafeHTML(safeProse(note))}</div>`)
             : html`<p class="soft">${words.noNotes}</p>`
         }
       </section>

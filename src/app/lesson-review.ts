@@ -78,11 +78,13 @@ export class LessonReview extends LitElement {
   }
 
   async #load({ items }: Review): Promise<void> {
+    this.failed = false;
     try {
       const found = await Promise.all(items.map(({ lesson }) => loadLesson(lesson)));
       if (this.review.items !== items) return;
       this.lessons = found.map((lesson, index) => lesson && reviewLesson(lesson, items[index]!));
-    } catch {
+    } catch (cause) {
+      console.warn("Reedpoint: the review could not be loaded", cause);
       this.failed = true;
     }
     await this.updateComplete;
@@ -91,7 +93,9 @@ export class LessonReview extends LitElement {
 
   override render() {
     const words = this.text.lessons;
-    if (this.failed) return html`<p role="alert">${words.failed}</p>`;
+    if (this.failed)
+      return html`<p role="alert">${words.review.failed}</p>
+        <button @click=${() => this.#load(this.review)}>${words.again}</button>`;
     if (!this.lessons) return html`<p class="soft">${words.loading}</p>`;
     return html`<h2 class="title" tabindex="-1">${words.review.title}</h2>
       ${this.#questions()} ${this.#question()} ${this.#ways()}`;

@@ -12,8 +12,8 @@ export interface AskedFile {
   readonly model: ReedModel;
 }
 
-/** How far a lesson is: "broken" is a file of which nothing can be played. */
-export type SourceState = "coming" | "here" | "failed" | "unknown" | "broken";
+/** How far a lesson is: "broken" is a file of which nothing can be played, "fault" a fault of its reader. */
+export type SourceState = "coming" | "here" | "failed" | "unknown" | "broken" | "fault";
 
 /** Brings the lesson that is asked for: a shipped one, or that of a file; readers of files come when the first is opened. */
 export class LessonSource implements ReactiveController {
@@ -51,7 +51,8 @@ export class LessonSource implements ReactiveController {
     this.state = "coming";
     try {
       await load();
-    } catch {
+    } catch (cause) {
+      console.warn("Reedpoint: a lesson could not be loaded", cause);
       if (id === this.#id && file === this.#file) this.state = "failed";
     }
     this.#host.requestUpdate();
@@ -67,9 +68,14 @@ export class LessonSource implements ReactiveController {
   async #read(file: LessonFile, model: ReedModel): Promise<void> {
     const { readLessonFile } = await import("./read-lesson-file.js");
     if (file !== this.#file) return;
-    const { lesson, problems } = readLessonFile(file, model);
-    this.lesson = lesson;
-    this.problems = problems;
-    this.state = lesson?.steps.some(({ sound }) => sound) ? "here" : "broken";
+    try {
+      const { lesson, problems } = readLessonFile(file, model);
+      this.lesson = lesson;
+      this.problems = problems;
+      this.state = lesson?.steps.some(({ sound }) => sound) ? "here" : "broken";
+    } catch (cause) {
+      console.error("Reedpoint: the reader of lesson files has failed", cause);
+      this.state = "fault";
+    }
   }
 }

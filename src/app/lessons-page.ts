@@ -112,6 +112,9 @@ export class LessonsPage extends LitElement {
     this.#shown = this.open && this.#source.lesson;
     const isTurned = changed.get("open")?.step !== this.open?.step;
     const isOpened = this.#shown !== undefined && this.#shown !== before;
+    // What was pressed is gone with its lesson.
+    if (changed.get("open") && !this.open)
+      this.renderRoot.querySelector<LessonList>("lesson-list")?.focus();
     if (isOpened || (changed.has("open") && this.open && isTurned)) this.#focusStep();
     this.#title();
   }
@@ -145,6 +148,8 @@ export class LessonsPage extends LitElement {
         return html`<p class="soft">${words.loading}</p>`;
       case "failed":
         return this.#trouble(words.failed);
+      case "fault":
+        return this.#trouble(words.file.fault);
       case "broken":
         return html`${this.#back()}${this.#problems()}
           <p>${words.file.noLesson}</p>
@@ -280,10 +285,15 @@ export class LessonsPage extends LitElement {
   readonly #openReview = async (): Promise<void> => {
     const { model } = this;
     const says = this.#words.lessons.review.title;
-    const review = await newReview(this.#progress, model, calendarDay(new Date()));
-    if (review && review !== this.#progress.review)
-      this.#setProgress({ ...this.#progress, review }, "");
-    this.#go({ id: reviewLessonId, step: 0 }, says);
+    try {
+      const review = await newReview(this.#progress, model, calendarDay(new Date()));
+      if (review && review !== this.#progress.review)
+        this.#setProgress({ ...this.#progress, review }, "");
+      this.#go({ id: reviewLessonId, step: 0 }, says);
+    } catch (cause) {
+      console.warn("Reedpoint: the review could not be loaded", cause);
+      this.told = this.#words.lessons.review.failed;
+    }
   };
 
   readonly #onWish = ({ wish }: ProgressWishedEvent): void => void this.#fulfil(wish);

@@ -81,8 +81,9 @@ export class OpenLessonView extends LitElement {
     }`;
   }
 
-  #player() {
+  #player(listed = false) {
     return html`<lesson-player
+      ?listed=${listed}
       .lesson=${this.lesson}
       .run=${this.run}
       .model=${this.model}
@@ -101,7 +102,7 @@ export class OpenLessonView extends LitElement {
       .model=${this.model}
       .unit=${this.unit}
       .text=${this.text}
-      >${this.#player()}</lesson-presenter
+      >${this.#player(true)}</lesson-presenter
     >`;
   }
 

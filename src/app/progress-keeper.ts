@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import { mergedProgress } from "../lesson/merged-progress.js";
+import { mergedProgress, withSaved } from "../lesson/merged-progress.js";
 import { keepable, noProgress, progressFrom, type Progress } from "../lesson/progress.js";
 import { findStore, makeStore, type DeviceStore } from "./device-store.js";
 
@@ -85,13 +85,13 @@ export class ProgressKeeper implements ReactiveController {
 
   /**
    * What was kept is erased, for all pages that are open; this one goes on keeping where it did. What another page
-   * still holds was begun before, so it does not come back.
+   * still holds was begun before, so it does not come back, even where the clock has been set back since.
    */
-  async eraseAll(): Promise<Progress> {
+  async eraseAll({ born = 0 }: Progress): Promise<Progress> {
     const wasOn = this.#store !== undefined;
     await this.switchOff();
     if (!wasOn) return noProgress;
-    const anew = { ...noProgress, born: Date.now() };
+    const anew = { ...noProgress, born: Math.max(Date.now(), born + 1) };
     await this.switchOn(anew);
     return anew;
   }
@@ -104,9 +104,9 @@ export class ProgressKeeper implements ReactiveController {
     readonly progress: Progress;
     readonly says?: "erased" | "memory" | "switchedOn" | "switchedOff";
   }> {
-    if (wish.kind === "take") return { progress: mergedProgress(progress, wish.progress) };
+    if (wish.kind === "take") return { progress: withSaved(progress, wish.progress) };
     if (wish.kind === "erase") {
-      return { progress: await this.eraseAll(), says: "erased" };
+      return { progress: await this.eraseAll(progress), says: "erased" };
     }
     if (!wish.on) {
       await this.switchOff();

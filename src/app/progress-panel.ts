@@ -140,11 +140,18 @@ export class ProgressPanel extends LitElement {
 
   #question() {
     const words = this.text.lessons.keeping;
-    return html`<p>${words.eraseAsk}</p>
+    return html`<div
+      role="alertdialog"
+      aria-label=${words.eraseTitle}
+      aria-describedby="warning"
+      @keydown=${this.#onKey}
+    >
+      <p id="warning">${words.eraseAsk}</p>
       <div class="buttons">
+        <button class="no" @click=${this.#leave}>${words.eraseNo}</button>
         <button class="yes" @click=${this.#erase}>${words.eraseYes}</button>
-        <button @click=${this.#leave}>${words.eraseNo}</button>
-      </div>`;
+      </div>
+    </div>`;
   }
 
   #wish(wish: ProgressWish): void {
@@ -190,7 +197,13 @@ export class ProgressPanel extends LitElement {
 
   #ask(): void {
     this.asks = true;
-    void this.#focusOn(".yes");
+    void this.#focusOn(".no");
+  }
+
+  #onKey(event: KeyboardEvent): void {
+    if (event.key !== "Escape") return;
+    event.stopPropagation();
+    this.#leave();
   }
 
   #leave(): void {

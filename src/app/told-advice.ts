@@ -6,6 +6,7 @@ import type { DoneStep } from "../reed/done-steps.js";
 import { sentenceText, type Catalogue } from "../reed/catalogue.js";
 import { gainsAt } from "../reed/gains.js";
 import { targetOf } from "../reed/targets.js";
+import { sharesText } from "../reed/whole-shares.js";
 import type { AdviceAction } from "./advice-state.js";
 import type { BenchState } from "./bench-state.js";
 import { judgedQualities } from "./plan-view.js";
@@ -37,7 +38,9 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
     case "stand-ins-asked":
       return action.request ? (standInList(state, text)?.sentence ?? "") : "";
     case "stand-in-tried":
-      return words.standIns.nowTried(`${offerText(state, action.what, text)} ${said()}`);
+      return words.standIns.nowTried(
+        `${offerText(state, action.what, text)} ${sharesOf(state, text)}`,
+      );
     case "trial-ended":
       return words.standIns.nowBack;
     case "step-done":
@@ -57,13 +60,19 @@ export function toldAdvice(state: BenchState, action: AdviceAction, text: Catalo
   }
 }
 
-/** The words of the line that is tried: two lines may bring the reed to places that are told alike. */
+/**
+ * The words of the line that is tried, for two lines may bring the reed to the same shares; its caution describes the
+ * button that was pressed.
+ */
 function offerText(state: BenchState, what: string, text: Catalogue): string {
   const list = standInList(state, text);
   const offers = list ? [...list.hands, ...list.features, ...list.pairs] : [];
-  const offer = offers.find(({ id }) => what.endsWith(` ${id}`));
-  if (!offer) return "";
-  return offer.care ? `${offer.words} ${offer.care.undo} ${offer.care.caution}` : offer.words;
+  return offers.find(({ id }) => what.endsWith(` ${id}`))?.words ?? "";
+}
+
+function sharesOf(state: BenchState, text: Catalogue): string {
+  const { placed } = viewBench(state, text);
+  return placed ? sharesText(placed.blend, text) : "";
 }
 
 /** What a quality is now, where the reed lies and in the middle. */

@@ -20,7 +20,7 @@ export class WindowPair {
   readonly #onConnected: () => void;
   /** Later than that of any window or pair that was here before. */
   readonly #session = performance.timeOrigin + performance.now();
-  readonly #channel: BroadcastChannel | undefined;
+  #channel: BroadcastChannel | undefined;
   #other: Window | undefined;
   #number = 0;
   #last: Envelope | undefined;
@@ -64,6 +64,8 @@ export class WindowPair {
     clearInterval(this.#timer);
     this.#channel?.removeEventListener("message", this.#onData);
     this.#channel?.close();
+    // An update that was pending may still want to send.
+    this.#channel = this.#other = undefined;
     window.removeEventListener("message", this.#onData);
   }
 

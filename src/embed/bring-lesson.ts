@@ -52,7 +52,8 @@ async function shipped(id: string, model: ReedModel): Promise<BroughtLesson> {
   try {
     const lesson = await loadLesson(id);
     if (lesson) return fitting(lesson, model);
-  } catch {
+  } catch (cause) {
+    console.warn("Reedpoint: a lesson could not be loaded", cause);
     return { ...nothing, trouble: words.unreached(id) };
   }
   const ids = shippedLessons.map((one) => one.id).join(", ");
@@ -130,24 +131,36 @@ async function fetched(address: string, model: ReedModel): Promise<BroughtLesson
   const trouble = (says: string): BroughtLesson => ({ ...nothing, trouble: says });
   const { origin } = window;
   if (origin === "null") return trouble(words.noFetching(address));
+  let [name, text] = ["", ""];
   try {
     const url = new URL(address, document.baseURI);
     if (url.origin !== origin) return trouble(words.elsewhere(address));
     const answer = await fetch(url);
     if (new URL(answer.url).origin !== origin) return trouble(words.elsewhere(address));
     if (!answer.ok) return trouble(words.refused(address, answer.status));
-    return await readText(url.pathname.split("/").at(-1)!, await answer.text(), model);
-  } catch {
+    text = await answer.text();
+    name = url.pathname.split("/").at(-1)!;
+  } catch (cause) {
+    console.warn("Reedpoint: a lesson could not be loaded", cause);
     return trouble(words.unreached(address));
   }
+  return readText(name, text, model);
 }
 
 /** The readers of lesson files come with the first of them. */
 async function readText(name: string, text: string, model: ReedModel): Promise<BroughtLesson> {
   if (text.length > mostLetters)
     return { ...nothing, trouble: lessonShelfWords.file.tooLarge(name) };
-  const { readLessonFile } = await import("../app/read-lesson-file.js");
-  const { lesson, problems } = readLessonFile({ name, text }, model);
-  const hasSoundStep = lesson?.steps.some(({ sound }) => sound) ?? false;
-  return { ...nothing, file: name, problems, ...(lesson && hasSoundStep ? { lesson } : {}) };
+  const reader = await import("../app/read-lesson-file.js").catch((cause: unknown) => {
+    console.warn("Reedpoint: a part could not be loaded", cause);
+  });
+  if (!reader) return { ...nothing, trouble: words.unreached(name) };
+  try {
+    const { lesson, problems } = reader.readLessonFile({ name, text }, model);
+    const hasSoundStep = lesson?.steps.some(({ sound }) => sound) ?? false;
+    return { ...nothing, file: name, problems, ...(lesson && hasSoundStep ? { lesson } : {}) };
+  } catch (cause) {
+    console.error("Reedpoint: the reader of lesson files has failed", cause);
+    return { ...nothing, trouble: lessonShelfWords.file.fault };
+  }
 }

@@ -73,6 +73,12 @@ export const chooseSchema = v.pipe(
       v.maxLength(6),
       v.description("a list of two to six options"),
     ),
+    shown: v.exactOptional(
+      v.pipe(
+        v.array(wholeFrom(1, 6)),
+        v.description("the numbers of the options in the order in which a class sees them"),
+      ),
+    ),
   }),
   v.description("a question in ask and two to six options"),
 );

@@ -1,4 +1,4 @@
-import { blendDistance, type Blend } from "../engine/blend.js";
+import type { Blend } from "../engine/blend.js";
 import type { BlendMap } from "../engine/compile.js";
 import type { FeatureId, Freedom, Values } from "../engine/model.js";
 import { place } from "../engine/place.js";
@@ -10,14 +10,15 @@ import {
   exerciseReed,
   exerciseTarget,
   missingReed,
+  shareDistance,
 } from "./exercise-reed.js";
 import type { AimBlock, Lesson, PredictBlock, ReadBlock, StandInBlock } from "./lesson.js";
 import type { TellField } from "./lesson-names.js";
 
 const { faults: words } = lessonWords;
 
-/** In shares: a move that can be seen on the triangle, and after a lock told from none. */
-export const leastMove = 0.02;
+/** In a share: a move that can be seen on the triangle, and after a lock told from none. */
+const leastMove = 0.014;
 
 /** Tells why an exercise cannot be done, or is none. */
 export function checkExercise(
@@ -42,13 +43,13 @@ function checkPredict(block: PredictBlock, from: Values, map: BlendMap, tell: Te
 }
 
 function checkMove(map: BlendMap, from: Values, to: Values, path: string, tell: TellField): void {
-  const move = blendDistance(place(map, from).raw, place(map, to).raw);
+  const move = shareDistance(place(map, from).raw, place(map, to).raw);
   if (move < leastMove) tell(path, words.smallMove(move));
 }
 
 function checkAim(block: AimBlock, values: Values, map: BlendMap, tell: TellField): void {
   const { target, within, mostFeatures } = block;
-  const away = blendDistance(place(map, values).raw, target);
+  const away = shareDistance(place(map, values).raw, target);
   if (away <= within) tell("target", words.alreadyThere(away, within));
   const freedom = exerciseFreedom(block, values, map.model);
   const { left, limits } = nearestEnd(map, values, target, freedom, mostFeatures);
@@ -62,7 +63,7 @@ function checkStandIn(block: StandInBlock, whole: Values, map: BlendMap, tell: T
     return;
   }
   const target = exerciseTarget(block, whole, map);
-  const away = blendDistance(place(map, values).raw, target);
+  const away = shareDistance(place(map, values).raw, target);
   if (away <= block.within) tell("missing", words.alreadyThere(away, block.within));
   const freedom = exerciseFreedom(block, values, map.model);
   const { left, limits } = nearestEnd(map, values, target, freedom);
@@ -85,7 +86,7 @@ export function nearestEnd(
   for (const set of sets) {
     const locked = free.filter((id) => !set.includes(id)).map((id) => [id, { locked: true }]);
     const solved = solveFor(map, values, target, { ...freedom, ...Object.fromEntries(locked) });
-    const left = blendDistance(solved.blend, target);
+    const left = shareDistance(solved.blend, target);
     if (left < best.left - 1e-12)
       best = { left, values: solved.values, limits: solved.limits.filter((id) => holds(id, set)) };
     if (best.left < 1e-9) break;

@@ -94,7 +94,7 @@ export function claimTruth(claim: Claim, map: BlendMap, actions: Actions): Claim
 
 /** The features and ratios of a claim that the map leaves out. */
 export function uncounted(claim: Claim, map: BlendMap): string[] {
-  const movers = claim.kind === "goes" ? [claim.mover] : "a" in claim ? [claim.a, claim.b] : [];
+  const movers = "mover" in claim ? [claim.mover] : "a" in claim ? [claim.a, claim.b] : [];
   return movers.flatMap((mover) => {
     if (mover.kind === "action") return [];
     const ratio = map.model.ratios.find(({ id }) => mover.kind === "ratio" && id === mover.id);

@@ -1,4 +1,4 @@
-import { blendDistance, type Blend } from "../engine/blend.js";
+import type { Blend } from "../engine/blend.js";
 import { compileModel, type BlendMap } from "../engine/compile.js";
 import { finishingFreedom } from "../engine/freedom.js";
 import type { FeatureId, Freedom, ReedModel, Values } from "../engine/model.js";
@@ -83,7 +83,16 @@ export function changedFeatures(map: BlendMap, from: Values, to: Values): Featur
   return map.features.filter((id) => differs(from[id] ?? NaN, to[id] ?? NaN));
 }
 
+/**
+ * How far two places are apart, as lessons count it: the greatest difference in a share. Six points are six hundredths.
+ *
+ * @example shareDistance([0.4, 0.3, 0.3], [0.34, 0.33, 0.33]) → 0.06
+ */
+export function shareDistance(a: Blend, b: Blend): number {
+  return Math.max(...a.map((share, k) => Math.abs(share - b[k]!)));
+}
+
 /** Whether a place is as near as an exercise asks; a hair is for rounding. */
 export function isWithin(a: Blend, b: Blend, within: number): boolean {
-  return blendDistance(a, b) <= within + 1e-9;
+  return shareDistance(a, b) <= within + 1e-9;
 }

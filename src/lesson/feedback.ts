@@ -93,12 +93,12 @@ function onPredict(
       : "partly";
   const way = pullDirection(move);
   const by = way ? points(Math.abs(move[order.indexOf(way.purpose)]!)) : "";
-  const apart = distance / Math.SQRT2;
   const says = [
     way ? words.outcome(way.way, way.purpose, by) : words.hardly,
     outcome.some((share) => share < -1e-9) ? words.outside : "",
-    `${words.direction[direction]}${direction === "none" ? "" : words.length[length]}.`,
-    apart < onTheSpot ? words.onTheSpot : words.distance(points(apart)),
+    // How far a guess goes that does not go there says nothing.
+    `${words.direction[direction]}${direction === "right" || direction === "partly" ? words.length[length] : ""}.`,
+    distance < onTheSpot ? words.onTheSpot : words.distance(points(distance)),
     ...mark.pulls.slice(0, 3).map(({ feature }) => cornersOf(feature, telling)),
     sure === 3 && grade === "wrong" ? words.sureAndWrong : "",
     sure === 1 && grade === "right" ? words.guessedRight : "",
@@ -159,15 +159,21 @@ function changeText(id: FeatureId, before: number, after: number, telling: Telli
   return `${unit ? a!.slice(0, -unit.length) : a} → ${b}`;
 }
 
+/** How far it is, in tenths where whole points would say that it is near enough. */
+function awayText({ distance, within, before }: RecipeMark, { text }: Telling): string {
+  const { points, tenths, recipe: words } = text.lessons.feedback;
+  const count = points(distance) === points(within) ? tenths : points;
+  const farther = distance - before > 0.005;
+  return `${farther ? words.farther(count(distance), points(before)) : words.away(count(distance))} ${words.within(count(within))}`;
+}
+
 function onRecipe(mark: RecipeMark, { from }: ExerciseView, telling: Telling): Feedback {
-  const { points, recipe: words } = telling.text.lessons.feedback;
+  const { recipe: words } = telling.text.lessons.feedback;
   const { right, there, moved, heldButMoved, outside, tooMany } = mark;
   const grade = right ? "right" : there ? "partly" : "wrong";
   const reached = mark.kind === "aim" ? words.there : words.asIfWhole;
   const says = [
-    there
-      ? reached
-      : words.away(points(mark.distance / Math.SQRT2), points(mark.within / Math.SQRT2)),
+    there ? reached : awayText(mark, telling),
     moved.length === 0 ? words.stayed : "",
     tooMany ? words.tooMany(labelsOf(moved, telling), mark.mostFeatures) : "",
     heldButMoved.length > 0 ? words.heldButMoved(labelsOf(heldButMoved, telling)) : "",

@@ -6,6 +6,7 @@ import { type Hint, hintsFor } from "./hints.js";
 import {
   type AimBlock,
   type Block,
+  type ChooseBlock,
   type ExerciseBlock,
   isExercise,
   type Lesson,
@@ -18,6 +19,7 @@ import {
   exerciseStateOf,
   type LessonState,
 } from "./lesson-state.js";
+import { mixedOrder } from "./mixed-order.js";
 import { type Mark, markAnswer, type Marker } from "./mark-answer.js";
 
 /** What is open to see from the beginning: options, actions, target, locks; of a prediction only what changes. */
@@ -25,6 +27,8 @@ export interface Given {
   /** Of a prediction: the features that will change; not how, which the question says in words. */
   readonly features?: readonly FeatureId[];
   readonly options?: readonly string[];
+  /** In which order the options stand, by their places in the file; answers and marks name them by these. */
+  readonly order?: readonly number[];
   readonly actions?: readonly string[];
   /** Where the point is to go, or to be brought back to. */
   readonly target?: Blend;
@@ -58,7 +62,7 @@ export interface ExerciseView {
   readonly given: Given;
   /** Only once locked. */
   readonly mark?: Mark;
-  /** The author's words, only once locked. */
+  /** The author's words, only once it is locked and, where it can be tried again, right. */
   readonly why?: string;
 }
 
@@ -84,14 +88,23 @@ export interface StepView {
  * The open step as far as it may be seen: up to the first exercise that is not locked. Of an open prediction neither
  * the new values nor anything computed from them is in the view.
  *
- * Shape   lesson, state, map and actions → plain data.
+ * Shape   lesson, state, map and actions; whether each attempt mixes the options of a choice anew, or they stand as
+ *         the file lists them → plain data.
  */
 export function stepView(
   lesson: Lesson,
   state: LessonState,
   marking: Omit<Marker, "lesson">,
+  { mixed = false }: { readonly mixed?: boolean } = {},
 ): StepView {
   const marker: Marker = { ...marking, lesson };
+  const orderOf = (block: ChooseBlock, id: string, { locked, tries }: ExerciseState) => {
+    // An answer that is handed in is still of the attempt it was given in.
+    const attempt = locked ? tries - 1 : tries;
+    return mixed
+      ? mixedOrder(block.options.length, `${lesson.title}/${id}/${attempt}`)
+      : listedOrder(block);
+  };
   const { title = "", blocks = [], sound = true } = lesson.steps[state.step] ?? {};
   const isOpen = (block: Block, index: number): boolean =>
     isExercise(block) && !exerciseStateOf(state, exerciseId(state.step, index)).locked;
@@ -104,7 +117,10 @@ export function stepView(
     blocks: seen.map((block, index) => {
       if (!isExercise(block)) return block;
       const id = exerciseId(state.step, index);
-      return exerciseView(block, id, exerciseStateOf(state, id), marker);
+      const at = exerciseStateOf(state, id);
+      const view = exerciseView(block, id, at, marker);
+      if (block.kind !== "choose") return view;
+      return { ...view, given: { ...view.given, order: orderOf(block, id, at) } };
     }),
     directionsHidden: blocks[open]?.kind === "predict",
     sharesHidden: blocks[open]?.kind === "read",
@@ -119,6 +135,9 @@ function exerciseView(
   marker: Marker,
 ): ExerciseView {
   const whole = exerciseReed(marker.lesson, block, marker.map.model);
+  const mark = locked && answer ? markAnswer(block, answer, marker) : undefined;
+  // What can be tried again is not explained as if it were solved.
+  const isOver = block.kind === "predict" ? locked : mark?.right;
   return {
     kind: block.kind,
     id,
@@ -130,9 +149,14 @@ function exerciseView(
     tries,
     hints: hints === 0 ? [] : hintsFor(block, marker).slice(0, hints),
     given: givenOf(block, whole, marker),
-    ...(locked && answer ? { mark: markAnswer(block, answer, marker) } : {}),
-    ...(locked && block.why !== undefined ? { why: block.why } : {}),
+    ...(mark ? { mark } : {}),
+    ...(isOver && block.why !== undefined ? { why: block.why } : {}),
   };
+}
+
+/** The places of a choice's options in the order in which a class sees them. */
+export function listedOrder({ options, shown }: ChooseBlock): readonly number[] {
+  return shown ?? options.map((_, index) => index);
 }
 
 function givenOf(block: ExerciseBlock, whole: Values, { map }: Marker): Given {

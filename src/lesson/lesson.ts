@@ -77,7 +77,10 @@ export interface ChooseOption {
 
 export interface ChooseBlock extends Exercise {
   readonly kind: "choose";
+  /** Answers that are kept name an option by its place here. */
   readonly options: readonly ChooseOption[];
+  /** In which order a class sees them, as places in `options`; absent: as they stand. */
+  readonly shown?: readonly number[];
 }
 
 export interface OrderBlock extends Exercise {

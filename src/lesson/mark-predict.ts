@@ -1,8 +1,9 @@
-import { blendDistance, type Blend } from "../engine/blend.js";
+import type { Blend } from "../engine/blend.js";
 import type { BlendMap } from "../engine/compile.js";
 import { type RecipeDifference, recipeDifferences } from "../engine/differences.js";
 import type { Triple, Values } from "../engine/model.js";
 import { place } from "../engine/place.js";
+import { shareDistance } from "./exercise-reed.js";
 import type { PredictBlock } from "./lesson.js";
 
 /** What a locked prediction is told. */
@@ -14,7 +15,7 @@ export interface PredictMark {
   readonly guess: Blend;
   /** The outcome less the start; sums to 0. */
   readonly move: Triple;
-  /** From the guess to the outcome, in shares. */
+  /** From the guess to the outcome: the greatest difference in a share. */
   readonly distance: number;
   /** Angle between the guessed move and the real one, degrees, 0 to 180; absent when nothing was moved. */
   readonly angle?: number;
@@ -48,7 +49,7 @@ export function markPredict(
   const after = { ...values, ...change };
   const [from, outcome] = [place(map, values).raw, place(map, after).raw];
   const [move, guessed] = [minus(outcome, from), minus(guess, from)];
-  const distance = blendDistance(guess, outcome);
+  const distance = shareDistance(guess, outcome);
   const angle = angleBetween(guessed, move);
   const ratio = Math.hypot(...guessed) / Math.hypot(...move);
   const direction = directionOf(angle);

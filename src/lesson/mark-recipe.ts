@@ -1,4 +1,4 @@
-import { blendDistance, type Blend } from "../engine/blend.js";
+import type { Blend } from "../engine/blend.js";
 import type { BlendMap } from "../engine/compile.js";
 import type { RecipeDifference } from "../engine/differences.js";
 import { limitsOf } from "../engine/freedom.js";
@@ -11,6 +11,7 @@ import {
   exerciseTarget,
   isWithin,
   missingReed,
+  shareDistance,
 } from "./exercise-reed.js";
 import type { AimBlock, StandInBlock } from "./lesson.js";
 import { pullsOf } from "./mark-predict.js";
@@ -21,8 +22,10 @@ export interface RecipeMark {
   readonly right: boolean;
   readonly target: Blend;
   readonly blend: Blend;
-  /** From the point to the target, in shares. */
+  /** From the point to the target: the greatest difference in a share. */
   readonly distance: number;
+  /** The same before anything was moved. */
+  readonly before: number;
   /** The distance that still counts as there. */
   readonly within: number;
   readonly there: boolean;
@@ -73,7 +76,8 @@ export function markRecipe(
     right: there && !tooMany && heldButMoved.length === 0 && outside.length === 0,
     target,
     blend,
-    distance: blendDistance(blend, target),
+    distance: shareDistance(blend, target),
+    before: shareDistance(place(map, from).raw, target),
     within: block.within,
     there,
     moved,

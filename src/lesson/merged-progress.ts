@@ -16,6 +16,17 @@ export function mergedProgress(mine: Progress, theirs: Progress): Progress {
   return { runs, ...(review ? { review } : {}), ...(myBirth > 0 ? { born: myBirth } : {}) };
 }
 
+/**
+ * Progress with what a saved file holds. A file is opened on purpose, so it is not judged by the erasure it comes from
+ * before: everything in it counts as begun after that.
+ *
+ * @example withSaved({ runs: {}, born: 5 }, { runs: { "01-parts": run } }).runs → { "01-parts": run }
+ */
+export function withSaved(mine: Progress, saved: Progress): Progress {
+  const { born: _born, ...rest } = saved;
+  return mergedProgress(mine, mine.born === undefined ? rest : { ...rest, born: mine.born });
+}
+
 /** Names in either; names may be anything that a file holds, so only a record's own ones count. */
 function merged<T>(
   mine: Readonly<Record<string, T>>,

@@ -20,6 +20,9 @@ const { faults: words, kinds } = lessonWords;
 /** The fields of a block as its schema lets them through. */
 export type Fields<Name extends BlockName> = v.InferOutput<(typeof blockSchemas)[Name]>;
 
+/** In a share: what lies in the drawn zone of a part is always within it, for no share differs by more there. */
+const zoneWithin = targetRadius / Math.sqrt(1.5);
+
 /** Per cents of a share within which a reading or a stand-in counts as right, where the author says nothing. */
 const readWithin = 0.05;
 const standInWithin = 0.03;
@@ -133,7 +136,7 @@ function readAim(fields: Fields<"aim">, given: Given): Block {
     kind: "aim",
     ...exerciseOf(fields),
     ...readReed(fields, given),
-    ...readHeld(fields, given, targetRadius),
+    ...readHeld(fields, given, zoneWithin),
     target: blend ?? [1 / 3, 1 / 3, 1 / 3],
     ...(part === undefined ? {} : { part }),
     ...(mostFeatures === undefined ? {} : { mostFeatures }),
@@ -166,7 +169,11 @@ function readChoose(fields: Fields<"choose">, { places, tell }: Given): Block {
   });
   if (!options.some(({ right }) => right)) tell("options", words.noRightOption);
   if (options.every(({ right }) => right)) tell("options", words.onlyRightOptions);
-  return { kind: "choose", ...exerciseOf(fields), options, places };
+  const shown = fields.shown?.map((number) => number - 1);
+  const isWhole = options.every((_, index) => shown?.includes(index));
+  if (shown && !(isWhole && shown.length === options.length))
+    tell("shown", words.badOrder(fields.shown!, options.length));
+  return { kind: "choose", ...exerciseOf(fields), options, ...(shown ? { shown } : {}), places };
 }
 
 function readRead(fields: Fields<"read">, given: Given): Block {

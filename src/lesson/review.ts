@@ -12,6 +12,7 @@ import {
   type ProseBlock,
 } from "./lesson.js";
 import { exerciseId, exerciseStateOf, type LessonState } from "./lesson-state.js";
+import { drawn } from "./mixed-order.js";
 import { keepable, type Progress, type Review, type ReviewItem } from "./progress.js";
 
 /** A review is due this many days after the answers it asks for again, and after the last review. A fixed gap; judgement. */
@@ -139,16 +140,6 @@ function purposeOf(block: ExerciseBlock, lesson: Lesson, map: BlendMap): Purpose
 function greatest(shares: Blend): Purpose {
   const order: readonly [Purpose, Purpose, Purpose] = ["high", "low", "loud"];
   return order[shares.indexOf(Math.max(...shares))]!;
-}
-
-/** A number from 0 to 1 that a text stands for: the hash of Fowler, Noll and Vo (FNV-1a, 32 bits). */
-function drawn(text: string): number {
-  let hash = 0x811c9dc5;
-  for (const character of text) {
-    hash ^= character.codePointAt(0)!;
-    hash = Math.imul(hash, 0x01000193);
-  }
-  return (hash >>> 0) / 2 ** 32;
 }
 
 /**

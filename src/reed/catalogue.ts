@@ -115,8 +115,9 @@ export const english = {
 
   triangle: {
     ...triangleWords.triangle,
-    alsoDrawn: (things: readonly string[]): string =>
-      `Also drawn: ${list.format(things)}; in numbers in the tables below.`,
+    /** Beside a picture that does not move stand no tables. */
+    alsoDrawn: (things: readonly string[], still?: boolean): string =>
+      `Also drawn: ${list.format(things)}${still ? "" : "; in numbers in the tables below"}.`,
     help: "How to move the point",
     layers: "Layers of the triangle",
     readingLines: "Reading lines",

@@ -1,5 +1,11 @@
 import { nearestWord } from "./nearest-word.js";
 
+/** A distance as authors write it in `within`: the greatest difference in a share, in hundredths. */
+function pointsOf(share: number): string {
+  const count = Number((100 * share).toFixed(1));
+  return count === 1 ? "1 point" : `${count} points`;
+}
+
 /** What is wrong in a lesson file: what stands there, why in a clause, what may stand there, the word probably meant. */
 export interface LessonFault {
   readonly found: string;
@@ -168,9 +174,9 @@ export const lessonFaults = {
     allowed: "a value that differs from the reed's and counts in this lesson",
   }),
   smallMove: (share: number): LessonFault => ({
-    found: share.toFixed(3),
-    why: `the point moves by ${share.toFixed(3)} only`,
-    allowed: "a change that moves it by at least 0.02, or nobody sees the difference",
+    found: pointsOf(share),
+    why: `the point moves by ${pointsOf(share)} only`,
+    allowed: "a change that moves it by at least 1.4 points, or nobody sees the difference",
   }),
   lockedMoves: (found: string): LessonFault => ({
     found,
@@ -183,25 +189,30 @@ export const lessonFaults = {
     holding: readonly string[],
     most?: number,
   ): LessonFault => ({
-    found: left.toFixed(3),
+    found: pointsOf(left),
     why:
       most === undefined
-        ? `the target is out of reach: the nearest end is ${left.toFixed(3)} away`
-        : `the target is out of reach for ${most === 1 ? "1 feature" : `${most} features`}: the nearest end is ${left.toFixed(3)} away`,
+        ? `the target is out of reach: the nearest end is ${pointsOf(left)} away`
+        : `the target is out of reach for ${most === 1 ? "1 feature" : `${most} features`}: the nearest end is ${pointsOf(left)} away`,
     allowed:
-      `a target from which ${within} is left at most` +
+      `a target at most ${pointsOf(within)} from it` +
       (holding.length > 0 ? `; what holds it back: ${holding.join(", ")}` : ""),
   }),
   alreadyThere: (away: number, within: number): LessonFault => ({
-    found: away.toFixed(3),
-    why: `the point is there already: ${away.toFixed(3)} away`,
-    allowed: `a start that is more than ${within} away`,
+    found: pointsOf(away),
+    why: `the point is there already: ${pointsOf(away)} away`,
+    allowed: `a start that is more than ${pointsOf(within)} away`,
   }),
   noRightOption: {
     found: "",
     why: "no option is right",
     allowed: "right: true with at least one option",
   },
+  badOrder: (found: readonly number[], count: number): LessonFault => ({
+    found: found.join(", "),
+    why: `shown: ${found.join(", ")} does not name every option once`,
+    allowed: `the numbers 1 to ${count}, each once, in the order in which a class sees the options`,
+  }),
   onlyRightOptions: {
     found: "",
     why: "every option is right",

@@ -8,6 +8,7 @@ const tenths = new Intl.NumberFormat("en-GB", {
   maximumFractionDigits: 1,
   signDisplay: "exceptZero",
 });
+const tenth = new Intl.NumberFormat("en-GB", { maximumFractionDigits: 1 });
 const whole = new Intl.NumberFormat("en-GB", { maximumFractionDigits: 0 });
 const percent = new Intl.NumberFormat("en-GB", { style: "percent", maximumFractionDigits: 0 });
 
@@ -30,9 +31,12 @@ export const lessonFeedbackWords = {
     Record<"right" | "partly" | "wrong", string>
   >,
   points,
+  /** Where whole points are too coarse: "6.3 points". */
+  tenths: (share: number): string => `${tenth.format(Math.ceil(share * 1000 - 0.5) / 10)} points`,
   /** A move in tenths of a point: "+12.3". */
   signed: (inTenths: number): string => tenths.format(inTenths / 10).replace("-", "−"),
-  pointsNote: "One point is one hundredth of the whole; what one purpose wins, the others lose.",
+  pointsNote:
+    "One point is one hundredth of the whole; what one purpose wins, the others lose. A distance is the greatest difference in a share.",
 
   predict: {
     outcome: (way: "toward" | "away", purpose: Purpose, by: string): string =>
@@ -62,8 +66,10 @@ export const lessonFeedbackWords = {
   recipe: {
     there: "The point is there.",
     asIfWhole: "The point is back where it was.",
-    away: (by: string, within: string): string =>
-      `The point is still ${by} away; within ${within} counts as there.`,
+    away: (by: string): string => `The point is still ${by} away.`,
+    farther: (by: string, before: string): string =>
+      `The point is ${by} away, further than at the start: that was ${before}.`,
+    within: (most: string): string => `Up to ${most} counts as there.`,
     tooMany: (moved: readonly string[], most: number): string =>
       `You moved ${moved.length} features (${list.format(moved)}); ${most} may be moved.`,
     heldButMoved: (names: readonly string[]): string => `${list.format(names)} were to stay.`,

@@ -33,7 +33,7 @@ export const lessonPlayerWords = {
   invented: "Invented demo reed.",
   guess: "Your guess",
   guessHelp:
-    "Drag the ringed point, tap the triangle, use the arrow keys or the three sliders: where will the point go?",
+    "Drag the point, tap the triangle, use the arrow keys or the three sliders: where will the point go?",
   sure: "How sure are you?",
   sureness: ["It is a guess", "Fairly sure", "Sure"] as readonly [string, string, string],
   lock: "Lock in",
@@ -58,6 +58,25 @@ export const lessonPlayerWords = {
   upward: (action: string): string => `Earlier: ${action}`,
   downward: (action: string): string => `Later: ${action}`,
   share: (name: string): string => `${name}, per cent`,
+  inWords: {
+    title: "The task in words",
+    lines:
+      "For each purpose, nine lines part the way from the side opposite its corner to the corner into ten equal steps. Line 1 is next to the side.",
+    /** In quarters of a step, so that counting lines is as good as seeing them. */
+    line: (corner: string, share: number): string => {
+      const quarters = Math.round(share * 40);
+      const [line, rest] = [Math.floor(quarters / 4), quarters % 4];
+      const name = (number: number): string =>
+        number === 0 ? "the side" : number === 10 ? "the corner" : `line ${number}`;
+      const where = [
+        `on ${name(line)}`,
+        `a little beyond ${name(line)}`,
+        `halfway between ${name(line)} and ${name(line + 1)}`,
+        `a little short of ${name(line + 1)}`,
+      ][rest];
+      return `Going toward “${corner}”, the point lies ${where}.`;
+    },
+  },
   toRead: "Triangle of purposes with the point whose shares are to be read",
   stays: (labels: readonly string[]): string => `These stay as they are: ${labels.join(", ")}.`,
   isFinished: "The reed is finished: cane can be taken away, not put back.",

@@ -11,6 +11,7 @@ export const lessonShelfWords = {
     save: "Save progress as a file",
     open: "Open a file of progress",
     erase: "Erase my progress …",
+    eraseTitle: "Erase my progress?",
     eraseAsk: "This erases all your answers, here and on this device. It cannot be undone.",
     eraseYes: "Erase it",
     eraseNo: "Leave it",
@@ -34,6 +35,8 @@ export const lessonShelfWords = {
     tooLarge: (file: string): string =>
       `${file} is larger than 1 MB: that is no lesson. Allowed is a text file that ends in .md.`,
     unread: (file: string): string => `${file} could not be read.`,
+    fault:
+      "This lesson could not be read because of a fault in Reedpoint, not in your connection. Your file may be fine.",
     opened: (title: string, problems: number): string =>
       problems === 0
         ? `${title} is open.`
@@ -80,6 +83,7 @@ export const lessonShelfWords = {
     due: "A mixed review is due: three questions from different lessons.",
     begin: "Begin the review",
     goOn: "Go on with the review",
+    failed: "The review could not be loaded. Check your connection and try again.",
     none: (days: number): string =>
       `No review is open. One becomes due ${days} days after you have answered in three lessons.`,
     from: (lesson: string): string => `From the lesson “${lesson}”`,

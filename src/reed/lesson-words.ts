@@ -77,6 +77,13 @@ export const lessonWords = {
     wrong: (file: string, path: string, found: unknown, allowed: string): string =>
       `${file}: ${path} ${found === undefined ? "is missing" : `is ${shownValue(found)}`}, but must be ${allowed}. That part is left out.`,
   },
+  remarks: {
+    samePlace: (place: number, count: number, all: number): string =>
+      `Remark: in ${count} of ${all} choices the right option stands at place ${place}. Spread them, or students learn the place.`,
+    longest: (count: number, all: number): string =>
+      `Remark: in ${count} of ${all} choices the right option is the longest. Shorten some, or students learn the length.`,
+    together: "All these lessons together:",
+  },
   summary: (file: string, steps: number, exercises: number, minutes: number, problems: number) =>
     `${file}: ${steps} steps, ${exercises} exercises, ${minutes} minutes, ` +
     (problems === 0 ? "no problem" : problems === 1 ? "1 problem" : `${problems} problems`),

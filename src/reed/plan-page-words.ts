@@ -46,7 +46,6 @@ export const planPageWords = {
     nowTried: (words: string): string => `Being tried. ${words}`,
     playAgain: "Play it before anything else is done.",
     nowBack: "The reed is as it was.",
-    tryIt: (words: string): string => `Try: ${words}`,
     unmeasured: "What was not measured or is locked is never proposed.",
   },
 

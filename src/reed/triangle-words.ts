@@ -31,7 +31,8 @@ export const triangleWords = {
       "ones, Home for the centre.",
     certainty: "Certainty",
     pulls: "Pulls",
-    alsoDrawn: (things: readonly string[]): string => `Also drawn: ${list.format(things)}.`,
+    alsoDrawn: (things: readonly string[], _still?: boolean): string =>
+      `Also drawn: ${list.format(things)}.`,
     aimAt: (label: string, shares: string): string => `${label}: ${shares}.`,
     pointOutside: "The reed lies outside the triangle; its point stands on the border.",
     aimInstructions:

@@ -122,7 +122,7 @@ export class PlatformLesson extends LitElement {
     const before = this.#result;
     this.#told!.work(run, handedIn);
     const result = this.#result;
-    this.#say(result === before ? says : `${says} ${result}`);
+    this.#say(result === before ? says : `${says} ${result}`.trim());
   }
 
   #onStep({ step, says }: StepAskedEvent): void {

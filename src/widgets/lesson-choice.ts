@@ -1,4 +1,5 @@
 import { LitElement, html } from "lit";
+import { repeat } from "lit/directives/repeat.js";
 import type { ExerciseView } from "../lesson/lesson-view.js";
 import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import { AnswerPickedEvent } from "./lesson-events.js";
@@ -23,20 +24,30 @@ export class LessonChoice extends LitElement {
     this.text = lessonEnglish;
   }
 
+  /** On what was picked, else on the first. */
+  override focus(): void {
+    const all = [...this.renderRoot.querySelectorAll("input")];
+    (all.find(({ checked }) => checked) ?? all[0])?.focus();
+  }
+
   override render() {
     const { given, answer, locked, ask } = this.view;
+    const { options = [], order = [...options.keys()] } = given;
     const picked = answer?.kind === "choose" ? answer.option : undefined;
     return html`<fieldset ?disabled=${locked}>
       <legend class="unseen">${ask}</legend>
-      ${given.options?.map(
-        (option, k) =>
+      ${repeat(
+        order,
+        (k) => k,
+        (k) =>
           html`<label class="option"
             ><input
               type="radio"
               name="option"
+              .value=${k}
               .checked=${picked === k}
               @change=${() => this.dispatchEvent(new AnswerPickedEvent({ kind: "choose", option: k }))}
-            /><span>${option}</span></label
+            /><span>${options[k]}</span></label
           >`,
       )}
     </fieldset>`;

@@ -118,13 +118,19 @@ export class LessonExercise extends LitElement {
           .text=${text}
         ></lesson-predict>`;
       case "choose":
-        return html`<lesson-choice .view=${view} .text=${text}></lesson-choice>`;
+        return html`<lesson-choice class="answer" .view=${view} .text=${text}></lesson-choice>`;
       case "order":
-        return html`<lesson-order .view=${view} .actions=${actions} .text=${text}></lesson-order>`;
+        return html`<lesson-order
+          class="answer"
+          .view=${view}
+          .actions=${actions}
+          .text=${text}
+        ></lesson-order>`;
       case "read":
-        return html`<lesson-reading .view=${view} .text=${text}></lesson-reading>`;
+        return html`<lesson-reading class="answer" .view=${view} .text=${text}></lesson-reading>`;
       default:
         return html`<lesson-recipe
+          class="answer"
           .view=${view}
           .map=${map}
           .unit=${unit}
@@ -187,13 +193,15 @@ export class LessonExercise extends LitElement {
     return kind === "choose" ? lacks.answer : lacks.moved;
   }
 
-  /** What was pressed is gone or another thing now: the focus goes to what is told, or to the first thing to answer. */
+  /** What was pressed is gone or another thing now: the focus goes to what is told, to the button that hands in, or to the first thing to be corrected. */
   async #ask(what: "lock" | "hint" | "again"): Promise<void> {
     this.problem = "";
     this.dispatchEvent(new ExerciseAskedEvent(this.view.id, what));
-    if (what === "hint") return;
     await new Promise(requestAnimationFrame);
-    const next = what === "lock" ? "lesson-feedback" : ".main";
+    await this.updateComplete;
+    // After the last hint its button is gone.
+    if (what === "hint" && this.view.hints.length < 3) return;
+    const next = { lock: "lesson-feedback", hint: ".main", again: ".answer" }[what];
     // A guess that is locked is seen on its way: what is told of it stands below.
     const isWatched = what === "lock" && this.view.kind === "predict";
     this.renderRoot.querySelector<HTMLElement>(next)?.focus({ preventScroll: isWatched });

@@ -93,9 +93,17 @@ export class LessonFeedback extends LitElement {
 
   override render() {
     const { grade, verdict, says, pulls } = this.feedback;
-    return html`<div class="told ${grade}" tabindex="-1">
-      <p class="verdict">${verdict}</p>
-      ${says.map((one) => html`<p>${one}</p>`)} ${this.why ? html`<p>${this.why}</p>` : nothing}
+    return html`<div
+      class="told ${grade}"
+      tabindex="-1"
+      role="group"
+      aria-labelledby="verdict"
+      aria-describedby="says"
+    >
+      <p id="verdict" class="verdict">${verdict}</p>
+      <div id="says">
+        ${says.map((one) => html`<p>${one}</p>`)} ${this.why ? html`<p>${this.why}</p>` : nothing}
+      </div>
       ${pulls ? this.#pulls(pulls) : nothing}
     </div>`;
   }

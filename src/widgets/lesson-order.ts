@@ -69,6 +69,11 @@ export class LessonOrder extends LitElement {
     </ol>`;
   }
 
+  /** On the first move that can be made. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>("button[aria-disabled=false]")?.focus();
+  }
+
   #buttons(id: string, k: number, count: number) {
     const words = this.text.lessons;
     const label = this.#label(id);

@@ -2,11 +2,11 @@ import { LitElement, html, nothing, type PropertyValues } from "lit";
 import type { ReedModel } from "../engine/model.js";
 import type { Answer } from "../lesson/answer.js";
 import { lessonMap } from "../lesson/exercise-reed.js";
-import { feedbackOn, type Telling } from "../lesson/feedback.js";
+import type { Telling } from "../lesson/feedback.js";
 import { hintText } from "../lesson/hint-text.js";
 import type { Lesson } from "../lesson/lesson.js";
 import { reduceLesson, type LessonAction, type LessonState } from "../lesson/lesson-state.js";
-import { stepView, type ExerciseView } from "../lesson/lesson-view.js";
+import { stepView, type ExerciseView, type StepView } from "../lesson/lesson-view.js";
 import { bassoonActions } from "../reed/bassoon.js";
 import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import type { LengthUnit } from "../reed/units.js";
@@ -39,6 +39,7 @@ export class LessonPlayer extends LitElement {
     model: { attribute: false },
     unit: { type: String },
     brief: { type: Boolean },
+    listed: { type: Boolean },
     text: { attribute: false },
   };
 
@@ -49,6 +50,8 @@ export class LessonPlayer extends LitElement {
   declare unit: LengthUnit;
   /** Without title, steps and ways: its owner has its own. */
   declare brief: boolean;
+  /** Options stand in the order of the file, as a class sees them; else in one that each attempt mixes anew. */
+  declare listed: boolean;
   declare text: LessonCatalogue;
 
   #telling!: Telling;
@@ -57,6 +60,7 @@ export class LessonPlayer extends LitElement {
     super();
     this.unit = "mm";
     this.brief = false;
+    this.listed = false;
     this.text = lessonEnglish;
   }
 
@@ -68,12 +72,12 @@ export class LessonPlayer extends LitElement {
   }
 
   override render() {
-    const { lesson, run, text } = this;
+    const { lesson, text } = this;
     return html`${this.brief ? nothing : this.#title()}
       ${lesson.features ? html`<p class="soft">${this.#focusText(lesson)}</p>` : nothing}
       ${this.brief ? nothing : this.#steps()}
       <lesson-step
-        .view=${stepView(lesson, run, this.#telling)}
+        .view=${this.#view()}
         .lesson=${lesson}
         .telling=${this.#telling}
         .text=${text}
@@ -81,6 +85,10 @@ export class LessonPlayer extends LitElement {
         @exercise-asked=${this.#onAsked}
       ></lesson-step>
       ${this.brief ? nothing : this.#ways()}`;
+  }
+
+  #view(run = this.run): StepView {
+    return stepView(this.lesson, run, this.#telling, { mixed: !this.listed });
   }
 
   #title() {
@@ -104,7 +112,7 @@ export class LessonPlayer extends LitElement {
           html`<button
             class="step"
             aria-current=${step === this.run.step ? "step" : nothing}
-            aria-label="${words.step(step + 1, steps.length)}: ${title}"
+            aria-label=${words.step(step + 1, steps.length)}
             title=${title}
             @click=${() => this.#turn(step)}
           >
@@ -149,7 +157,7 @@ export class LessonPlayer extends LitElement {
   /** Which block of the step lies at a place of the window, and where in it, as fractions of its box. */
   blockAt(x: number, y: number): { block: number; x: number; y: number } | undefined {
     const step = this.renderRoot.querySelector<LessonStep>("lesson-step");
-    const { length } = stepView(this.lesson, this.run, this.#telling).blocks;
+    const { length } = this.#view().blocks;
     for (let block = 0; block < length; block += 1) {
       const box = step?.block(block)?.getBoundingClientRect();
       if (box && x >= box.left && x <= box.right && y >= box.top && y <= box.bottom)
@@ -160,39 +168,35 @@ export class LessonPlayer extends LitElement {
 
   /** The open exercise is the last one of the view. */
   #openExercise(): ExerciseView | undefined {
-    const all = stepView(this.lesson, this.run, this.#telling).blocks;
+    const all = this.#view().blocks;
     return all.findLast((block): block is ExerciseView => "id" in block && !block.locked);
   }
 
   #onAnswer(event: AnswerPickedEvent & { readonly answer: Answer }): void {
     event.stopPropagation();
     const exercise = this.#openExercise()?.id;
-    if (exercise !== undefined)
-      this.#act({ type: "answer", exercise, answer: event.answer }, undefined);
+    if (exercise !== undefined) this.#act({ type: "answer", exercise, answer: event.answer });
   }
 
   #onAsked(event: ExerciseAskedEvent): void {
     event.stopPropagation();
     const { exercise, what } = event;
-    this.#act({ type: what, exercise }, exercise);
+    this.#act({ type: what, exercise });
   }
 
-  #act(action: LessonAction, exercise: string | undefined): void {
+  #act(action: Exclude<LessonAction, { readonly type: "step" }>): void {
     const run = reduceLesson(this.run, action, this.lesson);
-    const says = exercise === undefined ? "" : this.#says(run, exercise);
-    const handedIn = action.type === "lock" && run !== this.run ? exercise : undefined;
+    const says = action.type === "hint" ? this.#hint(run, action.exercise) : "";
+    const handedIn = action.type === "lock" && run !== this.run ? action.exercise : undefined;
     this.dispatchEvent(new LessonWorkedEvent(run, says, handedIn));
   }
 
-  /** What a screen reader hears: the last hint, or what is told of the answer. */
-  #says(run: LessonState, exercise: string): string {
-    const view = stepView(this.lesson, run, this.#telling).blocks.find(
+  /** What a screen reader hears: the last hint. What is told of an answer gets the focus, and is read there. */
+  #hint(run: LessonState, exercise: string): string {
+    const view = this.#view(run).blocks.find(
       (block): block is ExerciseView => "id" in block && block.id === exercise,
     );
-    if (!view) return "";
-    const feedback = feedbackOn(view, this.#telling);
-    if (feedback) return [feedback.verdict, ...feedback.says].join(" ");
-    const hint = view.hints.at(-1);
-    return hint ? hintText(hint, view, this.#telling) : "";
+    const hint = view?.hints.at(-1);
+    return view && hint ? hintText(hint, view, this.#telling) : "";
   }
 }

@@ -14,11 +14,15 @@ import { lessonStyle } from "./lesson-style.js";
 import { look } from "./look.js";
 import { ReedDrawing } from "./reed-drawing.js";
 import { ReedShares } from "./reed-shares.js";
+import { sharesText } from "../reed/whole-shares.js";
 import { ReedTriangle } from "./reed-triangle.js";
 
 define("triangle-plane", ReedTriangle);
 define("reed-shares", ReedShares);
 define("reed-drawing", ReedDrawing);
+
+/** How long keys must rest before it is said where they led, ms; as on the bench. */
+const restTime = 500;
 
 /** One and the same at every render. */
 const noWay: readonly Blend[] = [];
@@ -37,12 +41,16 @@ export class LessonPredict extends LitElement {
     map: { attribute: false },
     unit: { type: String },
     text: { attribute: false },
+    said: { state: true },
   };
 
   declare view: ExerciseView;
   declare map: BlendMap;
   declare unit: LengthUnit;
   declare text: LessonCatalogue;
+  /** Where the guess has come to rest after keys moved it, for a screen reader. */
+  declare said: string;
+  #rest: ReturnType<typeof setTimeout> | undefined;
   #way: readonly Blend[] = noWay;
   #wasOpen = false;
 
@@ -50,6 +58,12 @@ export class LessonPredict extends LitElement {
     super();
     this.unit = "mm";
     this.text = lessonEnglish;
+    this.said = "";
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#rest);
   }
 
   /** The point travels when the guess has just been locked in, not when the step is opened again. */
@@ -82,9 +96,10 @@ export class LessonPredict extends LitElement {
           .ghost=${from}
           .greatestHeight=${380}
           .text=${withPoint(text, words.guess)}
-          @blend-picked=${this.#onGuess}
+          @blend-picked=${this.#onMoved}
           @gesture-ended=${stop}
         ></triangle-plane>
+        <p class="unseen" role="status">${this.said}</p>
         <div class="beside">
           ${this.#drawing(view.from)}
           <reed-shares
@@ -154,6 +169,13 @@ export class LessonPredict extends LitElement {
   #crop(): "blade" | "ends" {
     const { features = [] } = this.view.given;
     return features.some((id) => /Wire$|^opening/.test(id)) ? "ends" : "blade";
+  }
+
+  /** The sliders speak for themselves; the triangle, once it rests. */
+  #onMoved(event: BlendPickedEvent): void {
+    this.#onGuess(event);
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => (this.said = sharesText(event.blend, this.text)), restTime);
   }
 
   #onGuess(event: BlendPickedEvent): void {

@@ -1,4 +1,4 @@
-import { LitElement, css, html } from "lit";
+import { LitElement, css, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Blend } from "../engine/blend.js";
 import type { ExerciseView } from "../lesson/lesson-view.js";
@@ -64,6 +64,7 @@ export class LessonReading extends LitElement {
         .greatestHeight=${380}
         .text=${withPoint(text, text.lessons.toRead)}
       ></triangle-plane>
+      ${given.at && !isRead ? this.#inWords(given.at) : nothing}
       <div class="fields" @change=${this.#onTyped}>
         ${order.map(
           (id, k) =>
@@ -81,6 +82,28 @@ export class LessonReading extends LitElement {
         )}
       </div>
     </div>`;
+  }
+
+  /** The same task for the ear: lines to be counted for two shares; the third is what is left. */
+  #inWords(at: Blend) {
+    const words = this.text.lessons.inWords;
+    const [high, low] = order.map((id, k) => words.line(this.text.corners[id], at[k]!));
+    return html`<details class="help">
+      <summary>${words.title}</summary>
+      <p>${words.lines} ${high} ${low}</p>
+    </details>`;
+  }
+
+  /** The first share that was wrong when they were handed in. */
+  #wrong = 0;
+
+  override willUpdate(): void {
+    const { mark } = this.view;
+    if (mark?.kind === "read") this.#wrong = Math.max(0, mark.each.indexOf(false));
+  }
+
+  override focus(): void {
+    this.renderRoot.querySelectorAll("input")[this.#wrong]?.focus();
   }
 
   /** What stands in the fields while they are not all filled. */

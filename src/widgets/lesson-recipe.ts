@@ -86,20 +86,34 @@ export class LessonRecipe extends LitElement {
     const { text, view } = this;
     const values = this.#values();
     const words = text.lessons;
-    const { target, part } = view.given;
+    const { target, part, within } = view.given;
     const label =
       (part && targetsInSentence[part]) || (view.kind === "aim" ? words.target : words.was);
+    // The largest circle in which no share differs by more than what counts as there.
+    const radius = (within ?? 0) * Math.sqrt(1.5);
     return html`<div class="parts two ${view.locked ? "" : "open"}">
       <triangle-plane
         still
         .blend=${place(this.map, values).raw}
         .ghost=${place(this.map, view.from).raw}
-        .target=${target && { blend: target, label }}
+        .target=${target && { blend: target, label, radius }}
         .greatestHeight=${340}
         .text=${text}
       ></triangle-plane>
       <div>${this.#rules()} ${view.locked ? nothing : this.#rows(values)}</div>
     </div>`;
+  }
+
+  /** On the first feature that may move. */
+  override focus(): void {
+    void this.#focusFirst();
+  }
+
+  async #focusFirst(): Promise<void> {
+    await this.updateComplete;
+    const row = this.renderRoot.querySelector<ReedFeatureRow>("reed-feature-row");
+    await row?.updateComplete;
+    row?.focusField();
   }
 
   #rules() {

@@ -96,9 +96,11 @@ export class LessonShow extends LitElement {
     </figure>`;
   }
 
+  /** The lesson's own reed where the block names none; only cautions may stand alone. */
   #hasReed(): boolean {
-    const { reed, values, place: zone, beside, layers, target, lips } = this.block;
-    return [reed, values, zone, beside, layers, target, lips].some((one) => one !== undefined);
+    const { reed, values, place: zone, beside, layers, target, lips, cautions } = this.block;
+    const named = [reed, values, zone, beside, layers, target, lips].some(Boolean);
+    return named || cautions === undefined;
   }
 
   /** Under lips a reed is drawn there, unless a place of the blade is to be pointed at. */

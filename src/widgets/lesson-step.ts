@@ -1,8 +1,10 @@
 import { LitElement, css, html, nothing } from "lit";
+import { keyed } from "lit/directives/keyed.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { exerciseReed } from "../lesson/exercise-reed.js";
 import type { Telling } from "../lesson/feedback.js";
 import type { Lesson, ShowBlock } from "../lesson/lesson.js";
+import { safeProse } from "../lesson/safe-prose.js";
 import { shownReed, type BlockView, type StepView } from "../lesson/lesson-view.js";
 import { lessonEnglish, type LessonCatalogue } from "../reed/lesson-catalogue.js";
 import { define } from "./define.js";
@@ -66,8 +68,8 @@ export class LessonStep extends LitElement {
   };
 
   declare view: StepView;
-  /** What its reeds begin with. */
-  declare lesson: Pick<Lesson, "reed" | "start">;
+  /** Which lesson it is of, and what its reeds begin with. */
+  declare lesson: Pick<Lesson, "title" | "reed" | "start">;
   declare telling: Telling;
   declare text: LessonCatalogue;
 
@@ -82,10 +84,21 @@ export class LessonStep extends LitElement {
       return html`<h2 tabindex="-1">${view.title}</h2>
         <p>${this.text.lessons.file.unsound}</p>`;
     return html`<h2 tabindex="-1">${view.title}</h2>
-      <div class="blocks">
-        ${view.blocks.map((block) => this.#block(block))}
-        ${view.more ? html`<p class="soft">${this.text.lessons.more}</p>` : nothing}
-      </div>`;
+      ${keyed(this.#key, this.#blocks())}`;
+  }
+
+  /** Blocks of another step are other elements: nothing that was begun in one carries over. */
+  get #key(): string {
+    const { step, title } = this.view;
+    return JSON.stringify([this.lesson.title, step, title]);
+  }
+
+  #blocks() {
+    const { blocks, more } = this.view;
+    return html`<div class="blocks">
+      ${blocks.map((block) => this.#block(block))}
+      ${more ? html`<p class="soft">${this.text.lessons.more}</p>` : nothing}
+    </div>`;
   }
 
   #block(block: BlockView) {
@@ -95,7 +108,8 @@ export class LessonStep extends LitElement {
         .telling=${this.telling}
         .text=${this.text}
       ></lesson-exercise>`;
-    if (block.kind === "prose") return html`<div class="prose">${unsafeHTML(block.html)}</div>`;
+    if (block.kind === "prose")
+      return html`<div class="prose">${unsafeHTML(safeProse(block.html))}</div>`;
     if (block.kind === "claim") return html`<p class="claim">${block.says}</p>`;
     return this.#show(block);
   }

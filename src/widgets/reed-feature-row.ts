@@ -244,7 +244,6 @@ export class ReedFeatureRow extends LitElement {
     return html`<button
         class="icon lock"
         aria-pressed=${this.locked}
-        aria-label=${text.recipe.lock(feature.label)}
         title=${text.recipe.lock(feature.label)}
         @click=${this.#onLock}
       >
@@ -252,12 +251,11 @@ export class ReedFeatureRow extends LitElement {
       </button>
       <button
         class="icon forget"
-        aria-label=${text.recipe.forget(feature.label)}
         title=${text.recipe.forget(feature.label)}
         ?disabled=${this.locked}
         @click=${this.#forget}
       >
-        ×
+        <span aria-hidden="true">×</span>
       </button>`;
   }
 

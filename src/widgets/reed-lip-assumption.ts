@@ -110,11 +110,10 @@ export class ReedLipAssumption extends LitElement {
         ${
           changed
             ? html`<button
-                aria-label=${panel.assumptions.resetOne(label)}
                 title=${panel.assumptions.resetOne(label)}
                 @click=${() => this.#pick(undefined)}
               >
-                ↺
+                <span aria-hidden="true">↺</span>
               </button>`
             : nothing
         }

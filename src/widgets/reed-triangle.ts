@@ -17,7 +17,7 @@ import { Travel } from "./travel.js";
 import { TriangleDrag, type DragHost, type Handle } from "./triangle-drag.js";
 import { describeTriangle } from "./triangle-words.js";
 import { centreMark, cornerLabels } from "./triangle-labels.js";
-import { isCentreFree, nameTexts, type Standing } from "./triangle-names.js";
+import { chainBoxes, isCentreFree, nameTexts, type Standing } from "./triangle-names.js";
 import { keyMove, movedBy } from "./triangle-keys.js";
 import {
   aimHandle,
@@ -138,14 +138,14 @@ export class ReedTriangle extends LitElement {
         tabindex=${this.still ? nothing : 0}
         role="group"
         aria-label=${this.moves === "aim" ? this.text.target.ownShares : this.text.triangle.point}
-        aria-describedby="help"
+        aria-describedby=${this.still ? nothing : "help"}
         @keydown=${this.#onKey}
         @blur=${this.#endKeys}
       >
         ${this.#drawing(layout)}
       </div>
       <span class="rem"></span>
-      <p id="help" class="unseen">${this.#help()}</p>
+      ${this.still ? nothing : html`<p id="help" class="unseen">${this.#help()}</p>`}
     `;
   }
 
@@ -230,7 +230,10 @@ export class ReedTriangle extends LitElement {
         pinned: this.pinned,
         ...this.#standing(),
         outside: this.text.triangle.outside,
-        also: this.advice?.by.boxes(this.advice, numbers, layout.frame, this.em) ?? [],
+        also: [
+          ...(this.still ? chainBoxes(this.chain, layout.frame) : []),
+          ...(this.advice?.by.boxes(this.advice, numbers, layout.frame, this.em) ?? []),
+        ],
       },
       layout,
       this.em,

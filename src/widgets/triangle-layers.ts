@@ -28,6 +28,8 @@ export interface DrawnTarget {
   readonly label: string;
   /** One's own, which can be moved. */
   readonly own?: boolean;
+  /** Of its zone, in share space, where it is not that of a kind of part. */
+  readonly radius?: number;
 }
 
 /** The reach of the hands as two polygons inside the triangle. */
@@ -50,7 +52,7 @@ export function targetLayer(
   if (!target) return nothing;
   const [x, y] = blendToPoint(target.blend, frame);
   // Distances in shares are √2 times those in the drawing of side 1.
-  const radius = round((targetRadius / Math.SQRT2) * side);
+  const radius = round(((target.radius ?? targetRadius) / Math.SQRT2) * side);
   return svg`<g class="target"><circle class="zone" cx=${round(x)} cy=${round(y)} r=${radius}></circle>
     <path d="M${round(x - radius - 5)},${round(y)}h10M${round(x + radius - 5)},${round(y)}h10M${round(x)},${round(y - radius - 5)}v10M${round(x)},${round(y + radius - 5)}v10"></path></g>`;
 }

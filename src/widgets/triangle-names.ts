@@ -1,6 +1,7 @@
 import { nothing, svg, type SVGTemplateResult } from "lit";
 import { blendDistance, centreBlend, type Blend } from "../engine/blend.js";
-import { blendToPoint, type Point } from "../engine/frame.js";
+import { blendToPoint, type Frame, type Point } from "../engine/frame.js";
+import type { ChainLink } from "../engine/pull-chain.js";
 import { nearestBlend } from "../engine/nearest-blend.js";
 import { boxAround, placeNames, type Box, type NamedMark } from "../drawing/name-places.js";
 import { readingLines, round, type TriangleLayout } from "../drawing/triangle-layout.js";
@@ -46,6 +47,16 @@ export function isCentreFree(drawn: {
   const { blend, target, pinned, chain, advice } = drawn;
   const free = !target && !pinned && chain.length === 0 && !advice;
   return free && blend !== undefined && blendDistance(blend, centreBlend) > 0.16;
+}
+
+/** What the arrows of a chain cover, roughly: in a lesson they are what is looked at, so no name should lie on them. */
+export function chainBoxes(chain: readonly ChainLink[], frame: Frame): Box[] {
+  return chain.flatMap(({ from, to }) => {
+    const [a, b] = [blendToPoint(nearestBlend(from), frame), blendToPoint(nearestBlend(to), frame)];
+    return [0, 0.5, 1].map((t) =>
+      boxAround([a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])], 12, 12),
+    );
+  });
 }
 
 /** The names of the target, the pinned reed and the centre, each where it covers least. */

@@ -17,6 +17,7 @@ export interface Drawn {
   readonly ellipse: unknown;
   readonly chain: readonly unknown[];
   readonly reach: unknown;
+  readonly still?: boolean;
   readonly advice?: { readonly says?: readonly string[] } | undefined;
 }
 
@@ -41,7 +42,7 @@ export function describeTriangle(drawn: Drawn, text: TriangleWords): string {
 }
 
 function alsoDrawn(
-  { layers, ellipse, chain, reach, advice }: Drawn,
+  { layers, ellipse, chain, reach, advice, still }: Drawn,
   words: TriangleWords["triangle"],
 ): string {
   const things = [
@@ -50,5 +51,5 @@ function alsoDrawn(
     reach ? words.reach : "",
   ].filter((thing) => thing !== "");
   const all = [...things.map((thing) => thing.toLowerCase()), ...(advice?.says ?? [])];
-  return all.length > 0 ? words.alsoDrawn(all) : "";
+  return all.length > 0 ? words.alsoDrawn(all, still) : "";
 }

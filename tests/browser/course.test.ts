@@ -115,8 +115,14 @@ async function answerByKeys(
     case "choose": {
       await tabTo(page, "input[type=radio]");
       await keyboard.press("Space");
-      const right = block.options.findIndex((option) => option.right);
-      for (let k = 0; k < right; k += 1) await keyboard.press("ArrowDown");
+      const right = String(block.options.findIndex((option) => option.right));
+      const below = await card
+        .locator("lesson-choice input")
+        .evaluateAll(
+          (all, value) => all.findIndex((one) => one.getAttribute("value") === value),
+          right,
+        );
+      for (let k = 0; k < below; k += 1) await keyboard.press("ArrowDown");
       break;
     }
     case "read": {
@@ -175,10 +181,8 @@ async function answerByTouch(
     await bench.tapTriangle([0.5, 0.25, 0.25]);
     await card.getByRole("radio").first().tap();
   } else if (block.kind === "choose") {
-    await card
-      .getByRole("radio")
-      .nth(block.options.findIndex(({ right }) => right))
-      .tap();
+    const right = block.options.findIndex((option) => option.right);
+    await card.locator(`lesson-choice input[value="${right}"]`).tap();
   } else if (block.kind === "read") {
     for (const [k, share] of sharesOf(block, lesson).entries()) {
       await card.locator("lesson-reading input").nth(k).tap();

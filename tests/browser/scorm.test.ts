@@ -33,7 +33,7 @@ async function predict(sco: FrameLocator): Promise<void> {
 }
 
 async function choose(sco: FrameLocator, option: number): Promise<void> {
-  await sco.locator("lesson-choice input").nth(option).check();
+  await sco.locator(`lesson-choice input[value="${option}"]`).check();
   await sco.locator("lesson-exercise").nth(1).getByRole("button", { name: "Check" }).click();
 }
 
@@ -72,9 +72,11 @@ describe.skipIf(chromiumPath === undefined)("a lesson on a learning platform", (
     );
     await predict(sco);
     await choose(sco, 0);
-    expect(await sco.locator("[role=status]").last().innerText()).toMatch(/^Not this time/);
+    expect(await sco.locator("lesson-feedback .verdict").last().innerText()).toMatch(
+      /^Not this time/,
+    );
     await sco.getByRole("button", { name: "Try again" }).click();
-    await sco.locator("lesson-choice input").nth(1).check();
+    await sco.locator("lesson-choice input[value='1']").check();
     await sco.getByRole("button", { name: "Step 2 of 2" }).click();
     await sco.locator("lesson-exercise .hint").click();
     const text = await sco.locator("lesson-step").innerText();
@@ -92,7 +94,7 @@ describe.skipIf(chromiumPath === undefined)("a lesson on a learning platform", (
     expect(await sco.locator("header").innerText()).toContain("2 of 6 exercises answered");
     await sco.getByRole("button", { name: "Step 1 of 2" }).click();
     expect(await sco.locator("lesson-predict reed-shares").count()).toBe(0);
-    expect(await sco.locator("lesson-choice input").nth(1).isChecked()).toBe(true);
+    expect(await sco.locator("lesson-choice input[value='1']").isChecked()).toBe(true);
     await page.evaluate(() => document.querySelector("iframe")!.remove());
     expect(strictFaults(await callsOf(page), "1.2")).toEqual([]);
     expect(await kept()).toBe(packed);
@@ -132,7 +134,7 @@ describe.skipIf(chromiumPath === undefined)("a lesson on a learning platform", (
       page.context().waitForEvent("page"),
       page.evaluate(() => void window.open("package/index.html")),
     ]);
-    await tab.locator("lesson-choice input").nth(1).check();
+    await tab.locator("lesson-choice input[value='1']").check();
     expect(await tab.locator("[data-platform]").getAttribute("data-platform")).toBe("open");
     await tab.getByRole("button", { name: "Check" }).click();
     const result =

@@ -26,7 +26,7 @@ test.each([
 test.each([
   ["the engine with readers of files", () => packedWith("lib/engine.js"), 24_000],
   ["the classic script with elements", () => packed("elements/reed-elements.classic.js"), 125_000],
-  ["the classic script of a lesson", () => packed("elements/reed-lesson.classic.js"), 180_000],
+  ["the classic script of a lesson", () => packed("elements/reed-lesson.classic.js"), 182_000],
 ])("%s stays near what it is", (_what, size, most) => {
   expect(size()).toBeLessThanOrEqual(most);
 });

@@ -27,6 +27,53 @@ describe("a broken file is told", () => {
     expect(saidOf(checkLesson(lesson!, bassoonModel, bassoonActions))).toEqual(messages);
   });
 
+  test("whatever it claims of whatever features count, with a sentence and never with an exception", () => {
+    const ids = bassoonModel.features.map(({ id }) => id);
+    const names = [
+      ...ids,
+      ...bassoonModel.ratios.map(({ id }) => id),
+      "clipTip",
+      "Heron",
+      "everyday",
+      "x",
+    ];
+    const mover = fc.tuple(
+      fc.constantFrom("thinner", "stronger", "more", "round", ""),
+      fc.constantFrom(...names),
+    );
+    const rest = fc.constantFrom(
+      "→ high",
+      "-> less loud",
+      "like thinner spine",
+      "against longer bladeLength",
+      "raises tip",
+
+      "stronger than wider tipWidth",
+      "gives more peakFlow at middle",
+      "gives less usable at fullVolume",
+
+      "gives more x at middle",
+      "near everyday",
+      "far from Teal",
+      "can be undone",
+      "like heartToWings",
+    );
+    fc.assert(
+      fc.property(fc.subarray(ids, { minLength: 4 }), mover, rest, (features, who, what) => {
+        const claim = [...who, what].join(" ").trim();
+        const { lesson, problems } = parse(
+          soundLesson
+            .replace("[bladeLength, tipWidth, throatWidth, firstWire]", `[${features.join(", ")}]`)
+            .replace("shorter bladeLength → high", claim),
+        );
+        const held = lesson ? checkLesson(lesson, bassoonModel, bassoonActions) : [];
+        for (const { message } of [...problems, ...held])
+          expect(message).toMatch(/^a\.md, line \d+, column \d+: .*; allowed is /s);
+      }),
+      { seed: 11, numRuns: 600 },
+    );
+  });
+
   test("there are forty of them or more, each with its own sentences", () => {
     const all = [...broken, ...untrue];
     expect(all.length).toBeGreaterThanOrEqual(40);

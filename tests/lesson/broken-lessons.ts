@@ -499,6 +499,24 @@ export const broken: readonly BrokenLesson[] = [
       "line 10, column 1: claim: means is missing; allowed is a claim, or a list of claims.",
     ],
   },
+  {
+    what: "a choice whose order for a class leaves an option out",
+    text: lessonOf(
+      fence(
+        "choose",
+        "ask: Which?",
+        "options:",
+        "  - { text: a, why: b, right: true }",
+        "  - { text: c, why: d }",
+        "shown: [2, 2]",
+      ),
+      "",
+      1,
+    ),
+    messages: [
+      "line 14, column 8: shown: 2, 2 does not name every option once; allowed is the numbers 1 to 2, each once, in the order in which a class sees the options.",
+    ],
+  },
 ];
 
 /** Lessons that are read without a problem, but do not hold against the model. */
@@ -536,6 +554,16 @@ export const untrue: readonly BrokenLesson[] = [
     text: brokenLesson("shorter bladeLength → high", "thinner spine → low"),
     messages: [
       "line 19, column 8: “spine” does not count in this lesson; allowed is one of the lesson's features: bladeLength, tipWidth, throatWidth, firstWire.",
+    ],
+  },
+  {
+    what: "a claim about lips and a feature that does not count",
+    text: brokenLesson(
+      "means: shorter bladeLength → high",
+      "means: stronger hinging gives less peakFlow at middle",
+    ),
+    messages: [
+      "line 19, column 8: “hinging” does not count in this lesson; allowed is one of the lesson's features: bladeLength, tipWidth, throatWidth, firstWire.",
     ],
   },
   {
@@ -659,7 +687,7 @@ export const untrue: readonly BrokenLesson[] = [
     what: "a prediction of almost nothing",
     text: brokenLesson("26.2 mm", "27.18 mm"),
     messages: [
-      "line 14, column 9: the point moves by 0.004 only; allowed is a change that moves it by at least 0.02, or nobody sees the difference.",
+      "line 14, column 9: the point moves by 0.4 points only; allowed is a change that moves it by at least 1.4 points, or nobody sees the difference.",
     ],
   },
   {
@@ -669,7 +697,7 @@ export const untrue: readonly BrokenLesson[] = [
       "features: [bladeLength, tipWidth, firstWire]",
     ),
     messages: [
-      "line 12, column 9: the target is out of reach: the nearest end is 0.788 away; allowed is a target from which 0.02 is left at most; what holds it back: tipWidth, bladeLength.",
+      "line 12, column 9: the target is out of reach: the nearest end is 62 points away; allowed is a target at most 2 points from it; what holds it back: tipWidth, bladeLength.",
     ],
   },
   {
@@ -686,21 +714,21 @@ export const untrue: readonly BrokenLesson[] = [
       ),
     ),
     messages: [
-      "line 11, column 9: the target is out of reach: the nearest end is 0.201 away; allowed is a target from which 0.01 is left at most; what holds it back: openingHeight, rails, throatWidth, hinging, tipWidth, wings, openingWidth, bladeLength, secondWire, tip, backRise, firstWire, spine.",
+      "line 11, column 9: the target is out of reach: the nearest end is 15.1 points away; allowed is a target at most 1 point from it; what holds it back: openingHeight, rails, throatWidth, hinging, tipWidth, wings, openingWidth, bladeLength, secondWire, tip, backRise, firstWire, spine.",
     ],
   },
   {
     what: "an aim out of reach by one feature",
     text: lessonOf(fence("aim", ask, "target: concerto", "mostFeatures: 1", "within: 1")),
     messages: [
-      "line 11, column 9: the target is out of reach for 1 feature: the nearest end is 0.027 away; allowed is a target from which 0.01 is left at most.",
+      "line 11, column 9: the target is out of reach for 1 feature: the nearest end is 2.2 points away; allowed is a target at most 1 point from it.",
     ],
   },
   {
     what: "an aim that is there already",
     text: lessonOf(fence("aim", ask, "target: everyday")),
     messages: [
-      "line 11, column 9: the point is there already: 0.002 away; allowed is a start that is more than 0.08 away.",
+      "line 11, column 9: the point is there already: 0.2 points away; allowed is a start that is more than 6.5 points away.",
     ],
   },
   {
@@ -714,7 +742,7 @@ export const untrue: readonly BrokenLesson[] = [
     what: "a stand-in that nobody would notice",
     text: lessonOf(fence("stand-in", ask, "reed: Bittern", "missing: { tip: 0.101 }")),
     messages: [
-      "line 12, column 10: the point is there already: 0.004 away; allowed is a start that is more than 0.03 away.",
+      "line 12, column 10: the point is there already: 0.3 points away; allowed is a start that is more than 3 points away.",
     ],
   },
   {
@@ -730,7 +758,7 @@ export const untrue: readonly BrokenLesson[] = [
       "features: [bladeLength, tipWidth, firstWire]",
     ).replace("locked: [bladeLength, ", "locked: ["),
     messages: [
-      "line 12, column 10: the target is out of reach: the nearest end is 0.596 away; allowed is a target from which 0.01 is left at most; what holds it back: firstWire, tipWidth, bladeLength.",
+      "line 12, column 10: the target is out of reach: the nearest end is 48.6 points away; allowed is a target at most 1 point from it; what holds it back: firstWire, tipWidth, bladeLength.",
     ],
   },
   {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { LessonState } from "../../src/lesson/lesson-state.js";
-import { mergedProgress } from "../../src/lesson/merged-progress.js";
+import { mergedProgress, withSaved } from "../../src/lesson/merged-progress.js";
 import { keepable, noProgress, progressFrom } from "../../src/lesson/progress.js";
 import type { Progress } from "../../src/lesson/progress.js";
 import { progressText, readProgress } from "../../src/lesson/progress-file.js";
@@ -39,7 +39,9 @@ describe("progress that was kept", () => {
   test("whatever was kept, it never throws", () => {
     fc.assert(
       fc.property(fc.anything(), fc.anything(), (a, b) => {
-        expect(Object.keys(progressFrom(a).runs).length).toBeGreaterThanOrEqual(0);
+        expect(mergedProgress(noProgress, progressFrom(a)).runs).toEqual(progressFrom(a).runs);
+        for (const kept of Object.values(progressFrom({ runs: a }).runs))
+          expect(kept.exercises).toBeTypeOf("object");
         expect(progressFrom({ runs: a, review: b }).review ?? b).toBe(b);
       }),
       { seed: 2, numRuns: 300 },
@@ -105,6 +107,13 @@ describe("two progresses that are not alike", () => {
     expect(mergedProgress(before, after)).toEqual(after);
     expect(mergedProgress(after, before)).toEqual(after);
     expect(progressFrom(plain(after))).toEqual(after);
+  });
+
+  test("but a file that is opened on purpose is taken whole, whenever it was saved", () => {
+    const after = { runs: { "02-sound": open }, born: 5 };
+    const saved = { runs: { "01-parts": answered, "02-sound": answered } };
+    expect(withSaved(after, saved)).toEqual({ ...saved, born: 5 });
+    expect(withSaved({ runs: {} }, { ...saved, born: 9 })).toEqual(saved);
   });
 
   test("names that every object has are names like others", () => {

@@ -4,6 +4,7 @@ import { bassoonModel } from "../../src/reed/bassoon.js";
 import { decodeBench } from "../../src/reed/bench.js";
 import { english, sentenceText, type Catalogue } from "../../src/reed/catalogue.js";
 import { readingWords } from "../../src/reed/reading-words.js";
+import type { ReadingWords } from "../../src/reed/reading-catalogue.js";
 import { describeReed } from "../../src/reed/sentence.js";
 
 /** A catalogue in which every word is marked: what comes back unmarked did not come from it. */
@@ -18,10 +19,14 @@ function marked<T>(part: T): T {
 const other: Catalogue = marked(english);
 
 test("problems of a pasted table are told in the words of the catalogue that is given", () => {
+  const translated: Catalogue & Partial<ReadingWords> = {
+    ...other,
+    faults: marked(readingWords.faults),
+  };
   const { problems } = readReadings("heart\tthick\nBark\t3\nspine\t17", {
     model: bassoonModel,
     unit: "mm",
-    text: { ...other, faults: marked(readingWords.faults) },
+    text: translated,
   });
   expect(problems).toHaveLength(3);
   for (const { message } of problems) expect(message).toContain("«");
