@@ -34,7 +34,11 @@ function readArguments() {
   );
   if (positionals.length === 0) wrong.push("No lesson is named.");
   if (wrong.length > 0) throw new Refusal([...wrong, usage].join("\n"));
-  const { scorm: edition = "1.2", mastery, out } = values;
+  const {
+    scorm: edition = "1.2",
+    mastery,
+    out,
+  } = /** @type {Record<string, string | undefined>} */ (values);
   const order = mastery === undefined ? { edition } : { edition, mastery: Number(mastery) };
   return { order, out, names: positionals };
 }

@@ -7,6 +7,7 @@ import { look } from "../widgets/look.js";
 import { calendarDay } from "./calendar-day.js";
 import { lessonListStyle } from "./lesson-list-style.js";
 import { shippedLessons, type LessonHead } from "./shipped-lessons.js";
+import { inSentence } from "../reed/in-sentence.js";
 
 /** A lesson of the list is to be opened. */
 export class LessonPickedEvent extends Event {
@@ -87,7 +88,7 @@ export class LessonList extends LitElement {
 
   #labels(features: readonly string[]): string[] {
     return features.map((id) =>
-      this.model.features.find((one) => one.id === id)!.label.toLowerCase(),
+      inSentence(this.model.features.find((one) => one.id === id)!.label),
     );
   }
 

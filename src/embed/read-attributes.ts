@@ -12,7 +12,8 @@ import { warnOnce } from "./warn-once.js";
 
 /** What a page says as text; what it has not said, or has taken back, is as it was before it said anything. */
 export function given(value: unknown, otherwise = ""): string {
-  return value === null || value === undefined ? otherwise : String(value);
+  if (value === null || value === undefined) return otherwise;
+  return String(value as number);
 }
 
 /** Names in an attribute, with blanks or commas between them. */
@@ -38,7 +39,8 @@ export function readReed(name: unknown): string | undefined {
   if (wanted === "") return undefined;
   const all = Object.keys(demoReadings);
   const found = all.find((reed) => reed.toLowerCase() === wanted);
-  if (!found) warnOnce(`reed: “${name}” is not known; allowed: ${all.join(", ")}, or nothing`);
+  if (!found)
+    warnOnce(`reed: “${given(name)}” is not known; allowed: ${all.join(", ")}, or nothing`);
   return found;
 }
 

@@ -13,6 +13,7 @@ import type { PredictMark } from "./mark-predict.js";
 import type { ReadMark } from "./mark-read.js";
 import type { RecipeMark } from "./mark-recipe.js";
 import { pullRows } from "./pull-rows.js";
+import { inSentence } from "../reed/in-sentence.js";
 
 /** How good an answer was. */
 export type Grade = "right" | "partly" | "wrong";
@@ -216,5 +217,8 @@ export function actionNames(
   ids: readonly string[],
   { actions }: Pick<Telling, "actions">,
 ): string[] {
-  return ids.map((id) => actions.actions.find((one) => one.id === id)?.label.toLowerCase() ?? id);
+  return ids.map((id) => {
+    const action = actions.actions.find((one) => one.id === id);
+    return action ? inSentence(action.label) : id;
+  });
 }

@@ -3,6 +3,7 @@ import type { Hint } from "./hints.js";
 import type { Given } from "./lesson-view.js";
 import type { FeatureId, Values } from "../engine/model.js";
 import { differs } from "./exercise-reed.js";
+import { inSentence } from "../reed/in-sentence.js";
 
 /**
  * A hint in words.
@@ -19,7 +20,7 @@ export function hintText(
     case "text":
       return hint.text;
     case "lookAt":
-      return words.lookAt(hint.features.map((id) => featureOf(id, telling).label.toLowerCase()));
+      return words.lookAt(hint.features.map((id) => inSentence(featureOf(id, telling).label)));
     case "compareCorners":
       return words.compareCorners(hint.features.map((id) => cornersOf(id, telling)));
     case "move":
@@ -52,7 +53,5 @@ function featureOf(id: FeatureId, { map }: Telling) {
 function recipeParts(values: Values, from: Values, telling: Telling): string[] {
   return telling.map.features
     .filter((id) => differs(values[id]!, from[id]!))
-    .map(
-      (id) => `${featureOf(id, telling).label.toLowerCase()} ${shown(id, values[id]!, telling)}`,
-    );
+    .map((id) => `${inSentence(featureOf(id, telling).label)} ${shown(id, values[id]!, telling)}`);
 }

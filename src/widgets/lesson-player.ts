@@ -20,6 +20,7 @@ import {
 import { lessonPlayerStyle } from "./lesson-player-style.js";
 import { LessonStep } from "./lesson-step.js";
 import { look } from "./look.js";
+import { inSentence } from "../reed/in-sentence.js";
 
 define("lesson-step", LessonStep);
 
@@ -99,7 +100,7 @@ export class LessonPlayer extends LitElement {
 
   #focusText({ features = [] }: Lesson): string {
     const label = (id: string) =>
-      this.model.features.find((one) => one.id === id)!.label.toLowerCase();
+      inSentence(this.model.features.find((one) => one.id === id)!.label);
     return this.text.lessons.focus(features.map(label));
   }
 

@@ -16,6 +16,7 @@ import { ReedFeatureRow } from "./reed-feature-row.js";
 import { ReedTriangle } from "./reed-triangle.js";
 import { undoKey } from "./undo-key.js";
 import { changed, noHistory, travelled } from "./value-history.js";
+import { inSentence } from "../reed/in-sentence.js";
 
 define("triangle-plane", ReedTriangle);
 define("reed-feature-row", ReedFeatureRow);
@@ -119,7 +120,7 @@ export class LessonRecipe extends LitElement {
   #rules() {
     const words = this.text.lessons;
     const { finished, mostFeatures } = this.view.given;
-    const held = this.#held().map((id) => this.#feature(id).label.toLowerCase());
+    const held = this.#held().map((id) => inSentence(this.#feature(id).label));
     return html`${mostFeatures === undefined ? nothing : html`<p>${words.atMost(mostFeatures)}</p>`}
     ${finished ? html`<p>${words.isFinished}</p>` : nothing}
     ${held.length > 0 ? html`<p class="soft">${words.stays(held)}</p>` : nothing}`;
