@@ -171,8 +171,10 @@ export class EmbeddedReed extends EmbeddedElement {
   override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     if (changed.has("for") && this.hasUpdated) this.#refollow();
-    const isNew = ["reed", "values", "model", "features"].some((name) => changed.has(name));
-    if (isNew) this.#start();
+    const isOther = (name: "features" | "reed"): boolean =>
+      changed.has(name) && given(changed.get(name)) !== given(this[name]);
+    const isNew = isOther("reed") || isOther("features");
+    if (isNew || changed.has("values") || changed.has("model") || !this.hasUpdated) this.#start();
     else if (["target", "layers", "locked", "still"].some((name) => changed.has(name)))
       this.#own.look(this.#looked());
   }

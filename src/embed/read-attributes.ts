@@ -13,7 +13,8 @@ import { warnOnce } from "./warn-once.js";
 /** What a page says as text; what it has not said, or has taken back, is as it was before it said anything. */
 export function given(value: unknown, otherwise = ""): string {
   if (value === null || value === undefined) return otherwise;
-  return String(value as number);
+  // oxlint-disable-next-line typescript/no-base-to-string -- a page may set anything, and then sees what it has set
+  return String(value);
 }
 
 /** Names in an attribute, with blanks or commas between them. */

@@ -277,6 +277,17 @@ describe("features that count", () => {
     expect(Object.keys(element.values).toSorted()).toEqual(["spine", "throatWidth", "tipWidth"]);
   });
 
+  test("nothing said again where nothing was said leaves what the user has moved", async () => {
+    const element = document.createElement("reed-triangle") as EmbeddedReed;
+    document.body.append(element);
+    await element.updateComplete;
+    element.shared.dispatch({ type: "point-moved", target: [0.5, 0.2, 0.3] });
+    const { values } = element;
+    Object.assign(element, { reed: undefined, features: null });
+    await element.updateComplete;
+    expect(element.values).toBe(values);
+  });
+
   test.each([null, undefined])("locked set to %s sets everything free again", async (nothing) => {
     const element = await show("reed-triangle", { locked: ids.join(" ") });
     Object.assign(element, { locked: nothing });
