@@ -183,6 +183,11 @@ describe("moving the point", () => {
     expect(reduce(state, { type: "gesture-ended" })).toBe(state);
   });
 
+  test("a locked feature cannot be left out: the lock would hold nothing", () => {
+    const locked = run(start, { type: "lock-set", feature: "spine", locked: true });
+    expect(reduce(locked, set("spine", undefined))).toBe(locked);
+  });
+
   test("leaves locked features as they are, to the last digit", () => {
     const locked = run(
       start,

@@ -141,6 +141,18 @@ describe("what would tell right options without reading", () => {
     for (const one of course) expect([one.file, ...choiceRemarks([one])]).toEqual([one.file]);
   });
 
+  test("the longest option of a choice is the right one in at most four of ten", () => {
+    const choices = course.flatMap(({ steps }) =>
+      steps.flatMap(({ blocks }) => blocks.filter((block) => block.kind === "choose")),
+    );
+    const longest = choices.filter(({ options }) => {
+      const [first, second] = options.toSorted((a, b) => b.text.length - a.text.length);
+      return first!.right && first!.text.length > second!.text.length;
+    });
+    expect(choices.length).toBeGreaterThan(40);
+    expect(longest.length / choices.length).toBeLessThanOrEqual(0.4);
+  });
+
   test("the right options are spread over the places when a student first sees them", () => {
     for (const place of [0, 1, 2]) {
       const there = views.filter(({ mixed, right }) => mixed[place] === right).length;

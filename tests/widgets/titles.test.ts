@@ -53,3 +53,15 @@ test("lock and × are called by their titles alone", async () => {
     row.text.recipe.forget(row.feature.label),
   ]);
 });
+
+test("× of a locked feature cannot be pressed", async () => {
+  const row = Object.assign(new ReedFeatureRow(), {
+    feature: bassoonModel.features[0],
+    value: 15,
+    locked: true,
+  });
+  document.body.append(row);
+  await row.updateComplete;
+  const forget = row.renderRoot.querySelector<HTMLButtonElement>(".forget")!;
+  expect(forget.disabled).toBe(true);
+});
