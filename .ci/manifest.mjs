@@ -6,6 +6,7 @@ import { cli } from "@custom-elements-manifest/analyzer/cli.js";
 const inward = new Set([
   "said",
   "shared",
+  "picked",
   "pointed",
   "moves",
   "formResetCallback",

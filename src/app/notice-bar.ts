@@ -2,6 +2,9 @@ import { LitElement, css, html, nothing } from "lit";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { look } from "../widgets/look.js";
 
+/** What more there is to tell is counted. */
+const mostDetails = 50;
+
 /**
  * A notice at the bottom of the window, until it is closed.
  *
@@ -70,13 +73,15 @@ export class NoticeBar extends LitElement {
 
   override render() {
     if (!this.words) return nothing;
+    const more = this.details.length - mostDetails;
     return html`<div class="notice" role="alert" @keydown=${this.#onKey}>
       <div class="said">
         <p>${this.words}</p>
         ${
           this.details.length > 0
             ? html`<ul tabindex="0" aria-label=${this.words}>
-                ${this.details.map((detail) => html`<li>${detail}</li>`)}
+                ${this.details.slice(0, mostDetails).map((detail) => html`<li>${detail}</li>`)}
+                ${more > 0 ? html`<li>${this.text.readings.moreProblems(more)}</li>` : nothing}
               </ul>`
             : nothing
         }

@@ -26,7 +26,7 @@ export class AppPartElement extends BlendForm {
   /** The feature at whose place the pointer or the keyboard is. */
   declare protected pointed: FeatureId | undefined;
   /** What clicks and keys move on the triangle. */
-  declare private picked: Handle;
+  declare protected picked: Handle;
 
   declare text: Catalogue;
 

@@ -77,7 +77,13 @@ export class BenchElement extends AppPartElement {
           .text=${text}
         ></bench-place>
         <bench-words part="words" .shown=${{ state, view }} .text=${text}></bench-words>
-        ${this.isStill ? nothing : this.#hands()}
+        <reed-shares
+          part="shares"
+          .blend=${view.placed?.raw}
+          .still=${this.isStill}
+          .text=${text}
+        ></reed-shares>
+        ${this.isStill ? nothing : this.#tools()}
         <reed-drawing
           part="drawing"
           .model=${this.model}
@@ -101,15 +107,14 @@ export class BenchElement extends AppPartElement {
     </div>`;
   }
 
-  /** What moves the reed besides the triangle; a picture has none of it. */
-  #hands() {
-    const { text, view } = this;
+  /** A picture has nothing to take back. */
+  #tools() {
+    const { text } = this;
     const { past, future } = this.shared.state;
-    return html`<reed-shares part="shares" .blend=${view.placed?.raw} .text=${text}></reed-shares>
-      <div class="tools" part="tools">
-        ${this.#tool("undo", past.length > 0)} ${this.#tool("redo", future.length > 0)}
-        <button @click=${this.#onReset}>${text.bar.reset}</button>
-      </div>`;
+    return html`<div class="tools" part="tools">
+      ${this.#tool("undo", past.length > 0)} ${this.#tool("redo", future.length > 0)}
+      <button @click=${this.#onReset}>${text.bar.reset}</button>
+    </div>`;
   }
 
   #tool(type: "undo" | "redo", can: boolean) {

@@ -87,6 +87,9 @@ export class EmbeddedElement extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues): void {
+    const speaking = this as { text?: unknown };
+    // Words taken back: those before stay.
+    if (changed.has("text")) speaking.text ??= changed.get("text");
     if (changed.has("theme") && !/^(auto|paper|night|)$/.test(this.theme ?? ""))
       warnOnce(`theme: “${this.theme}” is not known; allowed: auto, paper, night`);
   }

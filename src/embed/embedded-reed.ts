@@ -153,7 +153,12 @@ export class EmbeddedReed extends EmbeddedElement {
 
   /** Nothing can be moved. */
   protected get isStill(): boolean {
-    return this.still || given(this.locked).trim() === everything;
+    return this.#isPicture;
+  }
+
+  /** Said by the page; `true` is a bare attribute in some templates. */
+  get #isPicture(): boolean {
+    return this.still || /^(all|true)$/.test(given(this.locked).trim());
   }
 
   override connectedCallback(): void {
@@ -211,8 +216,8 @@ export class EmbeddedReed extends EmbeddedElement {
   #lockedFeatures(): readonly string[] {
     // What does not count cannot be held either.
     const model = onlyFeatures(this.#model, readFeatures(this.features, "features", this.#model));
-    if (this.isStill) return model.features.map(({ id }) => id);
-    return readFeatures(this.locked, "locked", model);
+    if (this.#isPicture) return model.features.map(({ id }) => id);
+    return readFeatures(this.locked || "", "locked", model);
   }
 
   #follow(shared: SharedReed): void {

@@ -3,7 +3,7 @@ import type { Blend } from "../engine/blend.js";
 import { compileModel } from "../engine/compile.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
-import { demoReadings } from "../reed/demo-readings.js";
+import { demoNamed, demoReadings } from "../reed/demo-readings.js";
 import { layerNames, type Layer } from "../reed/layer-names.js";
 import { targetPlaces } from "../reed/target-places.js";
 import { toThousandths } from "../reed/units.js";
@@ -36,12 +36,11 @@ function known<T extends string>(
 
 /** The name of a demo reed as it is written; undefined for the all-round reed, and for a name nobody knows. */
 export function readReed(name: unknown): string | undefined {
-  const wanted = given(name).trim().toLowerCase();
+  const wanted = given(name).trim();
   if (wanted === "") return undefined;
-  const all = Object.keys(demoReadings);
-  const found = all.find((reed) => reed.toLowerCase() === wanted);
-  if (!found)
-    warnOnce(`reed: “${given(name)}” is not known; allowed: ${all.join(", ")}, or nothing`);
+  const found = demoNamed(wanted);
+  const all = Object.keys(demoReadings).join(", ");
+  if (!found) warnOnce(`reed: “${wanted}” is not known; allowed: ${all}, or nothing`);
   return found;
 }
 

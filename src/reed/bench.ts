@@ -3,6 +3,7 @@ import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { PlanKind } from "../engine/plan-adjustments.js";
 import { allRoundValues } from "./all-round-values.js";
 import { english, type Catalogue } from "./catalogue.js";
+import { demoNamed } from "./demo-readings.js";
 import { decodeDone, encodeDone, type Sitting } from "./done-steps.js";
 import { decodeJudged, encodeJudged, planKinds, qualityIds, type Judged } from "./looked-advice.js";
 import { type Layer, layerNames } from "./layer-names.js";
@@ -171,7 +172,10 @@ export function decodeBench(
     (cell, allowed) => problems.push(told.words.done(cell, allowed)),
     (count, most) => problems.push(told.words.doneMany(count, most)),
   );
-  const reed = readName(fields.get("reed"));
+  const name = readName(fields.get("reed"));
+  // A name alone is that demo reed, which is finished.
+  const demo = fields.has("values") ? undefined : demoNamed(name);
+  const reed = demo ?? name;
   const { values, tried } = readLayers(fields, givenValues(model, { reed, done }), model, told);
   const bench: Bench = {
     model: model.id,
@@ -179,7 +183,7 @@ export function decodeBench(
     values,
     ...(tried ? { tried } : {}),
     locked: readNames(fields.get("locked"), ids, "locked", told),
-    finished: readFlag(fields.get("finished"), "finished", told),
+    finished: demo !== undefined || readFlag(fields.get("finished"), "finished", told),
     unit: readNames(fields.get("unit"), unitNames, "unit", told)[0] ?? "mm",
     target:
       readNames(

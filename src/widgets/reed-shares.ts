@@ -66,6 +66,7 @@ export class ReedShares extends LitElement {
   static override properties = {
     blend: { attribute: false },
     name: { type: String },
+    still: { attribute: false },
     text: { attribute: false },
   };
 
@@ -73,6 +74,8 @@ export class ReedShares extends LitElement {
   declare blend: Blend | undefined;
   /** What the group is called where it is not the reed's own point. */
   declare name: string;
+  /** The shares are told and cannot be changed. */
+  declare still: boolean;
   declare text: TriangleWords;
   #gesture = 0;
   /** The blend that the gesture set out from: out to 100 % and back brings the other two back. */
@@ -82,6 +85,7 @@ export class ReedShares extends LitElement {
     super();
     this.text = triangleWords;
     this.name = "";
+    this.still = false;
   }
 
   /** The shares as they are told: whole per cents that sum to 100. */
@@ -91,7 +95,7 @@ export class ReedShares extends LitElement {
 
   override render() {
     const inside = this.#shown;
-    return html`<fieldset ?disabled=${!inside}>
+    return html`<fieldset ?disabled=${!inside || this.still}>
       <legend class="unseen">${this.name || this.text.shares.title}</legend>
       ${order.map((id, k) => this.#row(id, k as 0 | 1 | 2, inside?.[k]))}
     </fieldset>`;

@@ -11,7 +11,8 @@ export async function smallText(
   if (file.size > mostBytes) return { fault: "tooLarge" };
   try {
     return { text: await file.text() };
-  } catch {
+  } catch (cause) {
+    console.warn("Reedpoint: a file could not be read", cause);
     return { fault: "unread" };
   }
 }

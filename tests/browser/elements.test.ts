@@ -235,8 +235,9 @@ describe.skipIf(chromiumPath === undefined)("elements on somebody else's page", 
     const { page } = await open('<reed-bench id="mine" reed="Bittern" locked></reed-bench>');
     await drawn(page, "reed-bench");
     const before = await shown(page, "#mine");
-    await page.locator("#mine reed-shares input[type=range]").first().focus();
-    await page.keyboard.press("ArrowRight");
+    expect(await page.locator("#mine input:enabled:not([readonly])").count()).toBe(0);
+    await page.locator("#mine reed-feature-row input[type=text]").first().focus();
+    await page.keyboard.press("ArrowUp");
     const box = (await page.locator("#mine triangle-plane svg").boundingBox())!;
     await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
     expect(await shown(page, "#mine")).toEqual(before);

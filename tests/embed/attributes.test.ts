@@ -127,6 +127,14 @@ async function settled(element: Element): Promise<void> {
   }
 }
 
+async function show(tag: string, all: Readonly<Record<string, string>>): Promise<Public> {
+  const element = document.createElement(tag) as Public;
+  for (const [name, value] of Object.entries(all)) element.setAttribute(name, value);
+  document.body.append(element);
+  await settled(element);
+  return element;
+}
+
 function put(element: Public, deed: Deed): void {
   if (deed.kind === "attribute") element.setAttribute(deed.name, deed.value);
   else if (deed.kind === "removed") element.removeAttribute(deed.name);
@@ -245,14 +253,6 @@ describe("<reed-lesson>", () => {
 });
 
 describe("features that count", () => {
-  const show = async (tag: string, all: Readonly<Record<string, string>>): Promise<Public> => {
-    const element = document.createElement(tag) as Public;
-    for (const [name, value] of Object.entries(all)) element.setAttribute(name, value);
-    document.body.append(element);
-    await settled(element);
-    return element;
-  };
-
   test("a plan over five features is a plan with hands that change these", async () => {
     const element = await show("reed-plan", {
       reed: "Bittern",
@@ -315,13 +315,22 @@ describe("shares of a target", () => {
 });
 
 describe("a bench that is a picture", () => {
+  /** The shares are told in fields that are off, and there is nothing to take back. */
+  function isToldAndOff(root: ShadowRoot): void {
+    expect(root.querySelectorAll(".tools")).toHaveLength(0);
+    const shares = root.querySelector("reed-shares")!.shadowRoot!;
+    expect(shares.querySelector("fieldset")!.disabled).toBe(true);
+    const told = [...shares.querySelectorAll<HTMLInputElement>("input[type=number]")];
+    expect(told.reduce((sum, { value }) => sum + Number(value), 0)).toBe(100);
+  }
+
   test.each(["locked", "still"])("by %s moves in none of its parts", async (name) => {
     const element = document.createElement("reed-bench") as Public;
     element.setAttribute(name, "");
     document.body.append(element);
     await settled(element);
     const root = element.shadowRoot!;
-    expect(root.querySelectorAll("reed-shares, .tools")).toHaveLength(0);
+    isToldAndOff(root);
     const rows = root
       .querySelector("bench-recipe")!
       .shadowRoot!.querySelector("reed-recipe")!
@@ -337,13 +346,14 @@ describe("a bench that is a picture", () => {
   });
 
   test("in a form that is switched off moves in none of its parts either", async () => {
+    expect.hasAssertions();
     const element = document.createElement("reed-bench") as Public;
     document.body.append(element);
     (element as unknown as { formDisabledCallback?(off: boolean): void }).formDisabledCallback?.(
       true,
     );
     await settled(element);
-    expect(element.shadowRoot!.querySelectorAll("reed-shares, .tools")).toHaveLength(0);
+    isToldAndOff(element.shadowRoot!);
   });
 });
 
@@ -364,4 +374,43 @@ test("undo away from one's own target moves the point again, not a target that i
   await settled(element);
   expect(element.shared.state.present.bench.target).toBe("");
   expect(triangle().moves).toBe("point");
+});
+
+test("what changes while a form is off holds nothing once it is on again", async () => {
+  const element = await show("reed-triangle", {});
+  const switched = element as unknown as { formDisabledCallback(off: boolean): void };
+  switched.formDisabledCallback(true);
+  element.setAttribute("target", "concerto");
+  await settled(element);
+  switched.formDisabledCallback(false);
+  await settled(element);
+  const before = element.values;
+  drag(element);
+  expect(element.values).not.toEqual(before);
+});
+
+test("locked as a flag, as some templates set it, is a picture or nothing", async () => {
+  const warned = vi.mocked(console.warn).mockClear();
+  const element = await show("reed-triangle", {});
+  for (const [flag, isStill] of [
+    [true, true],
+    [false, false],
+  ] as const) {
+    Object.assign(element, { locked: flag });
+    await settled(element);
+    const before = element.values;
+    drag(element);
+    expect(element.values === before).toBe(isStill);
+  }
+  expect(warned).not.toHaveBeenCalled();
+});
+
+test.each(tags)("<%s>: words that are taken back leave those before", async (tag) => {
+  const element = await show(tag, {});
+  Object.assign(element, { text: undefined });
+  await settled(element);
+  Object.assign(element, { text: null });
+  await settled(element);
+  expect(faults).toEqual([]);
+  expect(element.shadowRoot!.querySelector(".frame")!.childElementCount).toBeGreaterThan(0);
 });

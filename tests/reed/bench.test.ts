@@ -1,3 +1,4 @@
+import { demoReadings } from "../../src/reed/demo-readings.js";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
@@ -166,6 +167,13 @@ describe("a bench as one line of text", () => {
       }),
       { seed },
     );
+  });
+
+  test.each(["Heron", "heron", " HERON "])("the name %j alone is that demo reed", (name) => {
+    expect(decode(`v=1&model=bassoon&reed=${encodeURIComponent(name)}`)).toEqual({
+      bench: { ...fresh, reed: "Heron", values: demoReadings["Heron"], finished: true },
+      problems: [],
+    });
   });
 
   test("whatever name a link brings, the bench can be written into an address again", () => {
