@@ -235,7 +235,11 @@ describe.skipIf(chromiumPath === undefined)("elements on somebody else's page", 
     const { page } = await open('<reed-bench id="mine" reed="Bittern" locked></reed-bench>');
     await drawn(page, "reed-bench");
     const before = await shown(page, "#mine");
-    expect(await page.locator("#mine input:enabled:not([readonly])").count()).toBe(0);
+    expect(
+      await page
+        .locator("#mine :is(reed-shares, bench-recipe) input:enabled:not([readonly])")
+        .count(),
+    ).toBe(0);
     await page.locator("#mine reed-feature-row input[type=text]").first().focus();
     await page.keyboard.press("ArrowUp");
     const box = (await page.locator("#mine triangle-plane svg").boundingBox())!;
