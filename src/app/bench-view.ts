@@ -67,7 +67,8 @@ export function viewBench(state: BenchState, text: Catalogue): BenchView {
       });
     },
     get sentence() {
-      const said = describeReed({ model, values, place: { map, placed }, doubt }, text);
+      const measured = present.bench.values;
+      const said = describeReed({ model, values, measured, place: { map, placed }, doubt }, text);
       return present.bench.tried ? [`${text.tried.begins} `, ...said] : said;
     },
     stoppedBy: followPoint(model, present)?.limits ?? [],

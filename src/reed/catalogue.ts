@@ -245,6 +245,7 @@ export const english = {
     allRoundMark: (value: string): string => `all-round value ${value}`,
     lock: (label: string): string => `Lock ${inSentence(label)}`,
     notMeasured: "not measured",
+    leftOut: "left out",
     locked: "locked",
     forget: (label: string): string => `${label}: mark as not measured`,
     field: (label: string): string => `${label}, value`,
@@ -352,9 +353,9 @@ export const english = {
     },
     cancels: " But its extremes cancel each other: most reeds at this place have a milder recipe.",
     tooFew: " With so few readings it may lie almost anywhere.",
-    unmeasured: (names: readonly string[]): string => {
+    unmeasured: (names: readonly string[], leftOut: boolean): string => {
       const shown = names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
-      return ` Not measured: ${list.format(shown)}, so the place is less sure.`;
+      return ` ${leftOut ? "Left out" : "Not measured"}: ${list.format(shown)}, so the place is less sure.`;
     },
     unsound: (helps: readonly string[]): string =>
       `A look before measuring failed, so this reed has no place in the triangle yet. First help: ${helps.join(" ")}`,

@@ -1,7 +1,7 @@
 import { inSentence } from "./in-sentence.js";
 import { centreBlend } from "../engine/blend.js";
 import type { BlendMap } from "../engine/compile.js";
-import type { FeatureId, Purpose, ReedModel, Values } from "../engine/model.js";
+import type { Feature, FeatureId, Purpose, ReedModel, Values } from "../engine/model.js";
 import type { Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "./catalogue.js";
@@ -13,6 +13,8 @@ export interface Described {
   readonly values: Values;
   /** Absent when the readings cannot place the reed. */
   readonly place?: { readonly map: BlendMap; readonly placed: Placed };
+  /** What the reed has, where something else is tried on it. */
+  readonly measured?: Values;
   /** Greatest standard deviation of a share, where it is known: above a quarter a place is hardly one. */
   readonly doubt?: number;
 }
@@ -36,7 +38,7 @@ export const doubtLeast = 0.35;
  * @example sentenceText(describeReed({ model, values: {} }, english)) → "Nothing is measured yet. …"
  */
 export function describeReed(
-  { model, values, place, doubt = 0 }: Described,
+  { model, values, measured: base = values, place, doubt = 0 }: Described,
   text: Catalogue,
 ): Sentence {
   const words = text.sentence;
@@ -49,12 +51,24 @@ export function describeReed(
   const { map, placed } = place;
   const told = pulls(map, values).map((pull) => toldPull(model, values, pull));
   const missing = model.features.filter((feature) => values[feature.id] === undefined);
+  const leftOut = missing.filter(({ id }) => base[id] !== undefined);
+  const unread = missing.filter(({ id }) => base[id] === undefined);
+  const gone = (all: readonly Feature[], tried: boolean): Sentence =>
+    all.length > 0
+      ? [
+          words.unmeasured(
+            all.map(({ label }) => inSentence(label)),
+            tried,
+          ),
+        ]
+      : [];
   return [
     ...wherePart(placed, words),
     whyPart(told, placed, words),
     ...(placed.mismatch > mismatchLeast && severalFarOut(told) ? [words.cancels] : []),
     ...(doubt > doubtLeast ? [words.tooFew] : []),
-    ...(missing.length > 0 ? [words.unmeasured(missing.map((one) => inSentence(one.label)))] : []),
+    ...gone(unread, false),
+    ...gone(leftOut, true),
   ];
 }
 

@@ -42,17 +42,18 @@ export function fromMillimetres(millimetres: number, unit: LengthUnit): number {
 
 const inch = "(?:in|inch|inches|\"|″|”|'')";
 
-/** How people write each unit, in lower case without a full stop at the end. */
-const spellings: readonly (readonly [LengthUnit, RegExp])[] = [
-  ["mm", /^(?:mm|millimet(?:re|er)s?)$/],
-  ["in", /* @__PURE__ */ new RegExp(`^${inch}$`)],
+/** How people write each unit, in lower case without a full stop at the end; made where it is used, and left out else. */
+const spellings = /* @__PURE__ */ (() =>
   [
-    "thou",
-    /* @__PURE__ */ new RegExp(
-      `^(?:thous?|mils?|thousandths?(?: of an inch| inch)?|(?:1/1000|0?\\.001) ?(?:th )?(?:of an )?${inch})$`,
-    ),
-  ],
-];
+    ["mm", /^(?:mm|millimet(?:re|er)s?)$/],
+    ["in", new RegExp(`^${inch}$`)],
+    [
+      "thou",
+      new RegExp(
+        `^(?:thous?|mils?|thousandths?(?: of an inch| inch)?|(?:1/1000|0?\\.001) ?(?:th )?(?:of an )?${inch})$`,
+      ),
+    ],
+  ] as const satisfies readonly (readonly [LengthUnit, RegExp])[])();
 
 /**
  * The length unit that a text names, as people write it; `undefined` if it names none.

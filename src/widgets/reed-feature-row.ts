@@ -198,7 +198,9 @@ export class ReedFeatureRow extends LitElement {
     const words = text.recipe;
     return html`${
         value === undefined
-          ? html`<span class="slide blank" aria-hidden="true">${words.notMeasured}</span>`
+          ? html`<span class="slide blank" aria-hidden="true"
+              >${this.measured === undefined ? words.notMeasured : words.leftOut}</span
+            >`
           : html`<reed-feature-slider
               class="slide"
               .feature=${feature}

@@ -228,6 +228,7 @@ export class ReedTriangle extends LitElement {
         centre: isCentreFree(this) ? this.text.triangle.centre : undefined,
         target: this.target,
         pinned: this.pinned,
+        base: this.base,
         ...this.#standing(),
         outside: this.text.triangle.outside,
         also: [

@@ -34,6 +34,8 @@ export interface Named extends Standing {
   readonly outside: string;
   /** What else no name may cover. */
   readonly also: readonly Box[];
+  /** Where the reed lies as it is, while something is tried on it. */
+  readonly base?: Blend | undefined;
 }
 
 /** Whether the centre can be named: it would stand in the way of the point, of names and of arrows. */
@@ -82,7 +84,9 @@ export function nameTexts(
     width: words.length * letter * em + 8,
     height: line * em,
   }));
-  const places = placeNames(sized, [...standingBoxes(named, layout, em), ...named.also], layout);
+  const base = named.base ? [boxAround(at(named.base), 16, 16)] : [];
+  const full = [...standingBoxes(named, layout, em), ...base, ...named.also];
+  const places = placeNames(sized, full, layout);
   return marks.map(({ kind, words }, i) => {
     const middle = places[i];
     if (!middle) return nothing;

@@ -75,7 +75,7 @@ describe("another reed on the bench", () => {
 });
 
 describe("a look that a link has failed", () => {
-  const link = opened("reed=Anna&unsound=soaked.tight&page=measure");
+  const link = opened("reed=Avocet&unsound=soaked.tight&page=measure");
 
   test("stays failed while others are answered, and until it is answered itself", () => {
     const state = run(link, look("wires", "ok"), look("even", "not"));
@@ -105,7 +105,7 @@ describe("undo on the sheet", () => {
   });
 
   test("of the first thing on it does not take the sheet away", () => {
-    const state = run(opened("reed=Anna&page=measure"), look("soaked", "ok"), {
+    const state = run(opened("reed=Avocet&page=measure"), look("soaked", "ok"), {
       type: "sheet-moved",
       step: 3,
     });

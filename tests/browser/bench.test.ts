@@ -259,7 +259,7 @@ describeWalks("the bench in Chromium", (walk) => {
     expect(await bench.page.locator("triangle-plane .handle").count()).toBe(1);
     expect(await bench.sentence()).toContain("Not measured: blade length");
     await bench.type("spine", "");
-    expect(await bench.remark("spine")).toContain("not measured");
+    expect(await bench.remark("spine")).toContain("left out");
     expect(await bench.value("tipWidth")).toBe(15.3);
   });
 
@@ -492,7 +492,7 @@ describeWalks("the bench in Chromium", (walk) => {
         .getByRole("button", { name: "Lock rail thickness" })
         .getAttribute("aria-pressed"),
     ).toBe("true");
-    expect(await again.remark("hinging")).toContain("not measured");
+    expect(await again.remark("hinging")).toContain("left out");
     expect(await again.page.getByLabel("Reading lines").isChecked()).toBe(true);
     expect(await again.code()).toBe(code);
   });
@@ -506,7 +506,7 @@ describeWalks("the bench in Chromium", (walk) => {
     const notice = await bench.page.locator(".notice").innerText();
     expect(notice).toContain('bladeLength is "long"');
     expect(notice).toContain('layers names "glow"');
-    expect(await bench.remark("bladeLength")).toContain("not measured");
+    expect(await bench.remark("bladeLength")).toContain("left out");
     expect(await bench.value("tipWidth")).toBe(15.3);
   });
 
@@ -555,7 +555,7 @@ describeWalks("the bench in Chromium", (walk) => {
       expect(await bench.sentence()).toContain("cannot tell the three purposes apart");
       await bench.type("spine", "0.56");
       expect(await bench.page.locator("triangle-plane .handle").count()).toBe(1);
-      expect(await bench.sentence()).toContain("Not measured: ");
+      expect(await bench.sentence()).toContain("Left out: ");
     },
   );
 

@@ -31,7 +31,7 @@ async function movedUnderFinger(page: Page): Promise<string[]> {
 }
 
 describeWalks("a finger on a phone", (walk) => {
-  for (const code of ["page=measure&reed=Anna", "reed=Bittern&target=solo"])
+  for (const code of ["page=measure&reed=Avocet", "reed=Bittern&target=solo"])
     walk(
       `moves nothing away from under itself: ${code}`,
       async (bench) => {

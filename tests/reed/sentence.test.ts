@@ -1,3 +1,5 @@
+import { reduce, startState } from "../../src/app/bench-state.js";
+import { viewBench } from "../../src/app/bench-view.js";
 import { describe, expect, test } from "vitest";
 import { compileModel } from "../../src/engine/compile.js";
 import type { Values } from "../../src/engine/model.js";
@@ -222,6 +224,14 @@ test("a purpose is a piece of its own, so that it can be drawn in its colour", (
     { purpose: "low", words: "soft and low playing" },
     { purpose: "loud", words: "full volume" },
   ]);
+});
+
+test("what is left out of a try was measured, and is told so", () => {
+  const state = startState(bassoonModel);
+  const left = reduce(state, { type: "value-set", feature: "spine", value: undefined });
+  const said = sentenceText(viewBench(left, english).sentence);
+  expect(said).toContain("Left out: spine thickness, so the place is less sure.");
+  expect(said).not.toContain("Not measured");
 });
 
 test("whatever the reed, it is whole sentences without a hole, a double blank or a number gone wrong", () => {

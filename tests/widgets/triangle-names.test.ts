@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { blendToPoint } from "../../src/engine/frame.js";
+import { blendToPoint, pointToBlend } from "../../src/engine/frame.js";
 import type { Blend } from "../../src/engine/blend.js";
 import { ReedTriangle } from "../../src/widgets/reed-triangle.js";
 import { define } from "../../src/widgets/define.js";
@@ -44,6 +44,31 @@ test.each([
     expect(Math.abs(px - x) < half.x - 1 && Math.abs(py - y) < half.y - 1).toBe(false);
   }
   plane.remove();
+});
+
+test("the name of a target keeps off the mark of the reed as it is", async () => {
+  const target = { blend: [0.36, 0.28, 0.36] as Blend, label: "Concerto with full orchestra" };
+  const at = async (base?: Blend): Promise<readonly [number, number]> => {
+    const plane = Object.assign(new ReedTriangle(), {
+      blend: [0.33, 0.53, 0.14] as Blend,
+      target,
+      base,
+    });
+    document.body.append(plane);
+    await plane.updateComplete;
+    const name = plane.renderRoot.querySelector(".name.target")!;
+    plane.remove();
+    return [Number(name.getAttribute("x")), Number(name.getAttribute("y"))];
+  };
+  const [x, y] = await at();
+  // A reed that lies where the name stood.
+  const { frame } = triangleLayout(480, {
+    greatestHeight: 640,
+    ticks: false,
+    em: 16,
+    names: [13, 12, 11],
+  });
+  expect(await at(pointToBlend([x, y - 5], frame))).not.toEqual([x, y]);
 });
 
 test("a zone is drawn as large as what counts as there", () => {
