@@ -17,6 +17,10 @@ test("a difference of shares is never told as a per cent of something", () => {
   );
 });
 
+test("what rounds to zero has no minus", () => {
+  expect(english.number(-0.001, 2)).toBe("0.00");
+});
+
 test("a negative number has a real minus", () => {
   expect(english.number(-0.16, 2)).toBe("−0.16");
   expect(english.signedPoints(-0.031)).toBe("−3");

@@ -11,6 +11,17 @@ const feature = (id: string): Feature => {
   return found;
 };
 
+test("zeros behind the usual digits say nothing, behind a decimal comma neither", () => {
+  const number = (value: number, digits: number): string =>
+    new Intl.NumberFormat("de", {
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+    }).format(value);
+  expect(readingText(feature("bladeLength"), 27.65, "mm", { ...english, number }, true)).toBe(
+    "27,65",
+  );
+});
+
 describe("a reading as the gauge shows it", () => {
   test.each<[string, number, LengthUnit, string]>([
     ["bladeLength", 27.7, "mm", "27.7"],
