@@ -108,12 +108,11 @@ export class BenchHeader extends LitElement {
     const name = this.text.bar[way];
     return html`<button
       class=${icon ? "icon" : nothing}
-      aria-label=${icon ? name : nothing}
       title=${icon ? name : nothing}
       aria-disabled=${!can}
       @click=${() => this.#act({ type: way })}
     >
-      ${icon || name}
+      ${icon ? html`<span aria-hidden="true">${icon}</span>` : name}
     </button>`;
   }
 

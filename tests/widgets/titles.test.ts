@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from "vitest";
+import { BenchHeader } from "../../src/app/bench-header.js";
 import { lessonState } from "../../src/lesson/lesson-state.js";
 import { bassoonModel } from "../../src/reed/bassoon.js";
 import { define } from "../../src/widgets/define.js";
@@ -7,6 +8,7 @@ import { ReedFeatureRow } from "../../src/widgets/reed-feature-row.js";
 import { ReedLipAssumption } from "../../src/widgets/reed-lip-assumption.js";
 import { madeLesson } from "../scorm/made-lesson.js";
 
+define("bench-header", BenchHeader);
 define("lesson-player", LessonPlayer);
 define("reed-feature-row", ReedFeatureRow);
 define("reed-lip-assumption", ReedLipAssumption);
@@ -25,6 +27,7 @@ function nameOf(button: Element): string {
 const places = [
   ["reed-feature-row", { feature: bassoonModel.features[0], value: 15 }, 3],
   ["reed-lip-assumption", { name: "youngsModulus", value: 9 }, 1],
+  ["bench-header", { compact: true }, 2],
   ["lesson-player", { lesson: madeLesson, run: lessonState(madeLesson), model: bassoonModel }, 2],
 ] as const;
 
