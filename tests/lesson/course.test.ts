@@ -45,6 +45,23 @@ describe("the shipped course", () => {
   );
 });
 
+test("whatever caption speaks of points or arrows stands under a triangle that shows them", () => {
+  const spoken = files.flatMap((file) => {
+    const { lesson } = messagesOf(readFileSync(new URL(file, folder), "utf8"), file);
+    return lesson!.steps
+      .flatMap(({ blocks }) => blocks.filter((block) => block.kind === "show"))
+      .filter(({ caption = "" }) => /\b(?:points?|arrows?)\b/.test(caption))
+      .map(({ caption, layers, target, reed, place }) => ({
+        where: { file, caption },
+        // Beside an open question a triangle is drawn only where the author has laid something on it.
+        isDrawn: [layers, target, reed].some((one) => one !== undefined) && place === undefined,
+      }));
+  });
+  expect(spoken.length).toBeGreaterThan(2);
+  for (const { where, isDrawn } of spoken)
+    expect({ ...where, isDrawn }).toEqual({ ...where, isDrawn: true });
+});
+
 describe("the README page for authors", () => {
   const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
   const examples = [...readme.matchAll(/^````markdown\n(.*?)^````$/gms)].map(([, text]) => text!);
