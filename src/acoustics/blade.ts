@@ -1,7 +1,7 @@
-import { requireGiven } from "./require-given.js";
 import { assumed, type Assumptions } from "./assumptions.js";
 import { gaussLegendre } from "./gauss-legendre.js";
 import { monotoneCurve, type Knot } from "./monotone-curve.js";
+import { requireGiven } from "./require-given.js";
 
 /** The readings that shape a blade, in the units of the recipe: mm. */
 export interface BladeRecipe {

@@ -1,6 +1,6 @@
-import { requireGiven } from "./require-given.js";
 import { beamFrequencies } from "./beam.js";
 import { gaussLegendre } from "./gauss-legendre.js";
+import { requireGiven } from "./require-given.js";
 
 /** A flat blade: x = 0 at the free tip, `length` at the clamp; everything in SI units. */
 export interface Cantilever {

@@ -1,8 +1,8 @@
-import { requireGiven } from "./require-given.js";
 import { closingLaw, type ClosingLaw } from "./closing-law.js";
 import { areaInRow, jetSpeed } from "./flow.js";
 import { openingArea } from "./opening.js";
 import type { ReedMechanics } from "./reed-mechanics.js";
+import { requireGiven } from "./require-given.js";
 
 /** A place on the curve: blowing pressure (Pa), air (m³/s), closed share of the opening's height. */
 export interface FlowPoint {

@@ -1,4 +1,3 @@
-import { requireGiven } from "./require-given.js";
 import { withAssumptions, type Assumptions } from "./assumptions.js";
 import { closingLaw } from "./closing-law.js";
 import { peakOf } from "./flow-curve.js";
@@ -6,6 +5,7 @@ import { areaInRow, jetSpeed } from "./flow.js";
 import type { LipState } from "./lip-presets.js";
 import { cornerClosing, openingArea } from "./opening.js";
 import { reedMechanics, type LipRecipe, type ReedMechanics } from "./reed-mechanics.js";
+import { requireGiven } from "./require-given.js";
 import { vibratingRegion } from "./vibrating-region.js";
 
 /** What a reed does under lips and breath: m, m², m³/s, Pa, Hz, N/m. */

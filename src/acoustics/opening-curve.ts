@@ -1,6 +1,6 @@
-import { requireGiven } from "./require-given.js";
 import { closingLaw } from "./closing-law.js";
 import type { ReedMechanics } from "./reed-mechanics.js";
+import { requireGiven } from "./require-given.js";
 
 /** A lip pressure (Pa) and the share of the opening's height that stays open under it. */
 export interface OpeningPoint {

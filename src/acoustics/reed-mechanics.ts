@@ -1,7 +1,7 @@
-import { requireGiven } from "./require-given.js";
 import { assumed, type Assumptions } from "./assumptions.js";
 import { ritzFrequencies, sampleBeam, type SampledBeam } from "./beam.js";
 import { bladeCrossSection, type BladeRecipe } from "./blade.js";
+import { requireGiven } from "./require-given.js";
 
 /** What the lip model reads of a reed: lengths in mm, roundness as a ratio, hinging 0 … 1. */
 export interface LipRecipe extends BladeRecipe {

@@ -1,5 +1,5 @@
-import { isRecord } from "../lesson/is-record.js";
 import type { FeatureId } from "../engine/model.js";
+import { isRecord } from "../lesson/is-record.js";
 import { progressFrom } from "../lesson/progress.js";
 import type { Bench } from "../reed/bench.js";
 import { placesOf, type Place } from "../reed/places.js";

@@ -1,5 +1,5 @@
-import { isRecord } from "../lesson/is-record.js";
 import type { FeatureId } from "../engine/model.js";
+import { isRecord } from "../lesson/is-record.js";
 import type { StepView } from "../lesson/lesson-view.js";
 import type { LengthUnit } from "../reed/units.js";
 import type { Theme } from "./theme.js";

@@ -74,10 +74,10 @@ const changes: { readonly [T in SheetType]: Change<T> } = {
     const { [feature]: _value, ...values } = moment.bench.values;
     const { [feature]: _all, ...others } = moment.readings;
     const read = withHeight({ ...moment, bench: withoutTry(moment.bench, feature) }, undefined);
-    if (readings.length === 0) return { ...read, ...unmeasured(read, values), readings: others };
+    if (readings.length === 0) return { ...unmeasured(read, values), readings: others };
     const mean = toThousandths(meanReading(feature, readings));
     const all = { ...others, [feature]: readings };
-    return { ...read, ...kept(read, { ...values, [feature]: mean }), readings: all };
+    return { ...withFields(read, { values: { ...values, [feature]: mean } }), readings: all };
   },
   "reed-worked": (moment, { features }) => {
     const left = <T>(all: Readonly<Record<FeatureId, T>>): Record<FeatureId, T> =>
@@ -94,13 +94,8 @@ const changes: { readonly [T in SheetType]: Change<T> } = {
 };
 
 /** What is not measured any more is not held either. */
-function unmeasured({ bench }: Moment, values: Values): Pick<Moment, "bench"> {
-  const locked = bench.locked.filter((id) => id in values);
-  return { bench: { ...bench, values, locked } };
-}
-
-function kept({ bench }: Moment, values: Values): Pick<Moment, "bench"> {
-  return { bench: { ...bench, values } };
+function unmeasured(moment: Moment, values: Values): Moment {
+  return withFields(moment, { values, locked: moment.bench.locked.filter((id) => id in values) });
 }
 
 function withHeight(moment: Moment, read: Sheet["height"]): Moment {

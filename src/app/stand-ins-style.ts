@@ -14,8 +14,7 @@ export const standInsStyle = css`
     border-radius: 8px;
     background: var(--ground);
   }
-  section:focus,
-  .kept:focus {
+  section:focus {
     outline: none;
   }
   .head,
@@ -111,23 +110,10 @@ export const standInsStyle = css`
     color: var(--loud-word);
     font-weight: 600;
   }
-  .kept {
-    margin: 0.5rem 0;
-    padding: 0.4rem 0.6rem;
-    border: 1px solid var(--accent);
-    border-radius: 6px;
-  }
-  .kept p {
-    margin: 0 0 0.25rem;
-  }
   .differences {
     margin: 0.7rem 0 0;
     padding-top: 0.4rem;
     border-top: 1px solid var(--rule);
-  }
-  .keep {
-    border-color: var(--accent);
-    font-weight: 600;
   }
   @container (min-width: 27rem) {
     .lists {

@@ -1,7 +1,7 @@
-import { inSentence } from "../reed/in-sentence.js";
 import type { ReedModel } from "../engine/model.js";
 import type { Bench } from "../reed/bench.js";
 import type { Catalogue } from "../reed/catalogue.js";
+import { inSentence } from "../reed/in-sentence.js";
 import type { BenchView } from "./bench-view.js";
 
 /** What keeps the point from where it was asked to go, in one line; empty when it got there. */

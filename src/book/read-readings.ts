@@ -3,7 +3,7 @@ import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingWordsOf } from "../reed/reading-catalogue.js";
 import type { Fault } from "../reed/reading-words.js";
 import type { LengthUnit } from "../reed/units.js";
-import { featureFinder } from "./feature-names.js";
+import { featureFinder } from "./feature-finder.js";
 import { jsonEntries } from "./json-entries.js";
 import { type EntryRules, takeEntry } from "./reading-entry.js";
 import { type Cell, cellProblem, type ReadingProblem } from "./reading-problem.js";

@@ -2,7 +2,7 @@ import type { FeatureId } from "../engine/model.js";
 import type { ReadingWords } from "../reed/reading-catalogue.js";
 import type { Fault } from "../reed/reading-words.js";
 import { type LengthUnit, parseUnit, toMillimetres } from "../reed/units.js";
-import type { FeatureFinder } from "./feature-names.js";
+import type { FeatureFinder } from "./feature-finder.js";
 import type { Cell } from "./reading-problem.js";
 import { readingUnit, valueFault, valueParts } from "./reading-value.js";
 

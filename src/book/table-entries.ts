@@ -1,6 +1,6 @@
 import type { ReadingWords } from "../reed/reading-catalogue.js";
 import { type LengthUnit, parseUnit } from "../reed/units.js";
-import { plain } from "./feature-names.js";
+import { plain } from "./feature-finder.js";
 import type { CellFault, ReadingEntry } from "./reading-entry.js";
 import type { TableRow, TextTable } from "./text-table.js";
 

@@ -1,6 +1,6 @@
-import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import type { BenchAction, BenchState } from "../app/bench-state.js";
 import { handled, pointHandlers, startState } from "../app/reduce-reed.js";
+import type { FeatureId, ReedModel, Values } from "../engine/model.js";
 import { bassoonModel } from "../reed/bassoon.js";
 import type { Bench } from "../reed/bench.js";
 import { newBench } from "../reed/new-bench.js";

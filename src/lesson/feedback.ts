@@ -1,4 +1,3 @@
-import { wholeShares } from "../reed/whole-shares.js";
 import type { BlendMap } from "../engine/compile.js";
 import { pullDirection } from "../engine/direction.js";
 import type { RecipeDifference } from "../engine/differences.js";
@@ -6,6 +5,7 @@ import type { Actions, FeatureId, Purpose, Triple } from "../engine/model.js";
 import type { LessonCatalogue } from "../reed/lesson-catalogue.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
+import { wholeShares } from "../reed/whole-shares.js";
 import type { Sureness } from "./answer.js";
 import type { ExerciseView } from "./lesson-view.js";
 import type { ChooseMark, OrderMark } from "./mark-answer.js";

@@ -1,5 +1,5 @@
-import type { BlendMap } from "../engine/compile.js";
 import type { Blend } from "../engine/blend.js";
+import type { BlendMap } from "../engine/compile.js";
 import type { Purpose } from "../engine/model.js";
 import { place } from "../engine/place.js";
 import { exerciseReed, exerciseTarget, readingPlace } from "./exercise-reed.js";

@@ -1,7 +1,7 @@
-import { inSentence } from "./in-sentence.js";
-import type { Obstacle } from "../engine/plan-obstacle.js";
-import type { PlanKind } from "../engine/plan-adjustments.js";
 import type { Purpose } from "../engine/model.js";
+import type { PlanKind } from "../engine/plan-adjustments.js";
+import type { Obstacle } from "../engine/plan-obstacle.js";
+import { inSentence } from "./in-sentence.js";
 import { percentagePoints } from "./percentage-words.js";
 import {
   byEffects,

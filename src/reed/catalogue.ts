@@ -1,6 +1,6 @@
-import { inSentence } from "./in-sentence.js";
 import type { Purpose } from "../engine/model.js";
 import { adviceWords } from "./advice-words.js";
+import { inSentence } from "./in-sentence.js";
 import { measureWords } from "./measure-words.js";
 import { comparisonWords } from "./comparison-words.js";
 import { embedWords } from "./embed-words.js";

@@ -1,5 +1,5 @@
-import { inSentence } from "./in-sentence.js";
 import type { Purpose } from "../engine/model.js";
+import { inSentence } from "./in-sentence.js";
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 

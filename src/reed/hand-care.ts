@@ -1,8 +1,8 @@
-import { inSentence } from "./in-sentence.js";
 import type { Action, FeatureId } from "../engine/model.js";
 import { readingsAfter } from "../engine/plan-notes.js";
 import { isClip } from "../engine/sitting-rules.js";
 import type { AdviceWords } from "./advice-words.js";
+import { inSentence } from "./in-sentence.js";
 import type { Spoken } from "./stand-in-sentences.js";
 
 /** What someone needs to be told before hands do something, sentence by sentence. */

@@ -1,6 +1,6 @@
-import { inSentence } from "./in-sentence.js";
 import type { Purpose } from "../engine/model.js";
 import { compared, purposes } from "./advice-terms.js";
+import { inSentence } from "./in-sentence.js";
 
 const list = new Intl.ListFormat("en-GB", { type: "conjunction" });
 const tenths = new Intl.NumberFormat("en-GB", {

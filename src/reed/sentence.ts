@@ -1,10 +1,10 @@
-import { inSentence } from "./in-sentence.js";
 import { centreBlend } from "../engine/blend.js";
 import type { BlendMap } from "../engine/compile.js";
 import type { Feature, FeatureId, Purpose, ReedModel, Values } from "../engine/model.js";
 import type { Placed } from "../engine/place.js";
 import { pulls, type Pull } from "../engine/pulls.js";
 import type { Catalogue, Sentence } from "./catalogue.js";
+import { inSentence } from "./in-sentence.js";
 import { allRoundValue } from "./reading-text.js";
 
 /** What the sentence is about: the reed's readings, and its place where it has one. */

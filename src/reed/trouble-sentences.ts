@@ -1,5 +1,5 @@
-import { inSentence } from "./in-sentence.js";
 import type { Values } from "../engine/model.js";
+import { inSentence } from "./in-sentence.js";
 import { likelyCauses } from "./likely-causes.js";
 import type { Spoken } from "./stand-in-sentences.js";
 import type { Help, Symptom } from "./symptoms.js";

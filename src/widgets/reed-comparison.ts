@@ -1,4 +1,3 @@
-import { inSentence } from "../reed/in-sentence.js";
 import { LitElement, css, html, nothing } from "lit";
 import type { RecipeDifference } from "../engine/differences.js";
 import type { FeatureId, Purpose, ReedModel, Values } from "../engine/model.js";
@@ -6,6 +5,7 @@ import { nearestBlend } from "../engine/nearest-blend.js";
 import type { Blend } from "../engine/blend.js";
 import { pullDirection } from "../engine/direction.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { inSentence } from "../reed/in-sentence.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { wholeShares } from "../reed/whole-shares.js";

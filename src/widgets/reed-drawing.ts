@@ -1,4 +1,3 @@
-import { inSentence } from "../reed/in-sentence.js";
 import { LitElement, html, nothing, svg, type PropertyValues, type SVGTemplateResult } from "lit";
 import { bladeThickness, bladeWidth, type BladeRecipe } from "../acoustics/blade.js";
 import type { FeatureId, ReedModel, Values } from "../engine/model.js";
@@ -9,6 +8,7 @@ import { reedLayout, type ReedLayout } from "../drawing/reed-layout.js";
 import { round } from "../drawing/triangle-layout.js";
 import { allRoundValues } from "../reed/bench.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
+import { inSentence } from "../reed/in-sentence.js";
 import { readingWithUnit } from "../reed/reading-text.js";
 import type { LengthUnit } from "../reed/units.js";
 import { AtRest } from "./at-rest.js";

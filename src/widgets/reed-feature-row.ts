@@ -1,10 +1,10 @@
-import { readingWithUnit } from "../reed/reading-text.js";
 import { LitElement, html, noChange, nothing, type PropertyValues } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Feature } from "../engine/model.js";
 import type { Pull } from "../engine/pulls.js";
 import { english, type Catalogue } from "../reed/catalogue.js";
 import { readingText, unitSign } from "../reed/reading-text.js";
+import { readingWithUnit } from "../reed/reading-text.js";
 import { typedReading } from "../reed/typed-reading.js";
 import type { LengthUnit } from "../reed/units.js";
 import { StandInsAskedEvent } from "./advice-events.js";

@@ -1,4 +1,3 @@
-import { inSentence } from "../reed/in-sentence.js";
 import { LitElement, html, nothing } from "lit";
 import { withAssumptions, type Assumptions } from "../acoustics/assumptions.js";
 import type { LipState } from "../acoustics/lip-presets.js";
@@ -7,6 +6,7 @@ import type { ReedMechanics } from "../acoustics/reed-mechanics.js";
 import type { LipPurpose } from "../acoustics/trade-and-model.js";
 import type { ReedModel, Values } from "../engine/model.js";
 import { allRoundValues } from "../reed/bench.js";
+import { inSentence } from "../reed/in-sentence.js";
 import { lipEnglish, type LipCatalogue } from "../reed/lip-catalogue.js";
 import { filledIn, lipMechanics, type LipReed } from "../reed/lip-reed.js";
 import type { LengthUnit } from "../reed/units.js";

@@ -1,5 +1,3 @@
-import { placedReadings } from "../../src/reed/readings.js";
-import { gaugeErrors } from "../../src/app/gauge-errors.js";
 import { describe, expect, test } from "vitest";
 import {
   reduce,
@@ -8,6 +6,7 @@ import {
   type BenchState,
 } from "../../src/app/bench-state.js";
 import { viewBench } from "../../src/app/bench-view.js";
+import { gaugeErrors } from "../../src/app/gauge-errors.js";
 import type { Blend } from "../../src/engine/blend.js";
 import { place } from "../../src/engine/place.js";
 import { compileModel } from "../../src/engine/compile.js";
@@ -16,6 +15,7 @@ import { newBench } from "../../src/reed/bench.js";
 import { english } from "../../src/reed/catalogue.js";
 import { deepFreeze } from "../../src/reed/deep-freeze.js";
 import { demoReeds } from "../../src/reed/demo-reeds.js";
+import { placedReadings } from "../../src/reed/readings.js";
 import { shownValues } from "../../src/reed/tried.js";
 import { greatestGap } from "../engine/mixed-reeds.js";
 import { between, seeded, type Random } from "../engine/random-model.js";

@@ -1,5 +1,5 @@
-import { tryCompile } from "../../src/engine/compile.js";
 import { describe, expect, test } from "vitest";
+import { tryCompile } from "../../src/engine/compile.js";
 import { bassoonModel, compileModel, pulls, type ReedModel } from "../../src/lib/engine.js";
 import { greatestGap } from "./mixed-reeds.js";
 import { randomMap, seeded } from "./random-model.js";

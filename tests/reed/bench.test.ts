@@ -1,4 +1,3 @@
-import { demoReadings } from "../../src/reed/demo-readings.js";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bassoonActions, bassoonModel } from "../../src/reed/bassoon.js";
@@ -14,6 +13,7 @@ import {
   type Layer,
 } from "../../src/reed/bench.js";
 import type { SevenValues } from "../../src/engine/qualities.js";
+import { demoReadings } from "../../src/reed/demo-readings.js";
 import { planKinds, qualityIds } from "../../src/reed/looked-advice.js";
 import { targets } from "../../src/reed/targets.js";
 import { givenValues } from "../../src/reed/tried.js";
